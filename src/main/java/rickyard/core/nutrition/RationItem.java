@@ -1,0 +1,37 @@
+package rickyard.core.nutrition;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.OptionalInt;
+
+/**
+ * One thing that a horse is given each day, as the register says it.
+ *
+ * @param item lot or feed id
+ * @param batch batch of a feed; empty if not said
+ * @param amount in {@code unit}; at least 0; not used for ad-lib
+ * @param unit as written: kg, lb, pct_bw, ad-lib, bale, flake, net, scoop; as fed per day
+ * @param asForage fed as forage (true) or in the bucket (false)
+ * @param meals meals a day of this item, if said
+ * @param prepared dry, soaked or steamed
+ */
+public record RationItem(
+    String item,
+    String batch,
+    double amount,
+    String unit,
+    boolean asForage,
+    OptionalInt meals,
+    String prepared) {
+
+  public RationItem {
+    requireNonNull(item, "item");
+    requireNonNull(batch, "batch");
+    requireNonNull(unit, "unit");
+    requireNonNull(meals, "meals");
+    requireNonNull(prepared, "prepared");
+    if (!(Double.isFinite(amount) && amount >= 0)) {
+      throw new IllegalArgumentException("amount must be finite and >= 0, was " + amount);
+    }
+  }
+}

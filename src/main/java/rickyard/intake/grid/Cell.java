@@ -1,0 +1,36 @@
+package rickyard.intake.grid;
+
+import static java.util.Objects.requireNonNull;
+
+import java.io.Serializable;
+
+/**
+ * A piece of text with its place on the page.
+ *
+ * @param text trimmed text, never empty: a blank cell is simply not there
+ * @param left left edge. PDF: points from the left of the page. Tables: 100 × column number from 0
+ * @param right right edge, above {@code left}. Tables: left + 99
+ * @param column number of the cell in its row from 1; in a table the column's number, blanks
+ *     counted
+ */
+public record Cell(String text, double left, double right, int column) implements Serializable {
+
+  public Cell {
+    requireNonNull(text, "text");
+    if (text.isBlank() || !text.equals(text.strip())) {
+      throw new IllegalArgumentException("a cell holds stripped, non-blank text: '" + text + "'");
+    }
+    if (!(right > left)) {
+      throw new IllegalArgumentException("cell of no width: " + left + " to " + right);
+    }
+    if (column < 1) {
+      throw new IllegalArgumentException("columns count from 1, was " + column);
+    }
+  }
+
+  /** How much of the narrower of two spans lies in both: 0 (apart) to 1 (one inside the other). */
+  public double overlap(Cell other) {
+    double common = Math.min(right, other.right) - Math.max(left, other.left);
+    return Math.max(0, common) / Math.min(right - left, other.right - other.left);
+  }
+}
