@@ -33,6 +33,8 @@ class ArchitectureTest {
           .definedBy("rickyard.tables..")
           .layer("intake")
           .definedBy("rickyard.intake..")
+          .layer("core.advice")
+          .definedBy("rickyard.core.advice..")
           .layer("core.remedy")
           .definedBy("rickyard.core.remedy..")
           .layer("core.nutrition")
@@ -57,9 +59,12 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("cli", "morning", "report", "ledger", "registers")
           .whereLayer("intake")
           .mayOnlyBeAccessedByLayers("cli", "morning", "report", "ledger", "registers", "tables")
-          .whereLayer("core.remedy")
+          .whereLayer("core.advice")
           .mayOnlyBeAccessedByLayers(
               "cli", "morning", "report", "ledger", "registers", "tables", "intake")
+          .whereLayer("core.remedy")
+          .mayOnlyBeAccessedByLayers(
+              "cli", "morning", "report", "ledger", "registers", "tables", "intake", "core.advice")
           .because("rooms are read from the bottom up");
 
   @ArchTest

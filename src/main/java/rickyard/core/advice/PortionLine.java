@@ -1,0 +1,38 @@
+package rickyard.core.advice;
+
+import static java.util.Objects.requireNonNull;
+
+import java.io.Serializable;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One item of a diet.
+ *
+ * @param item lot or feed id
+ * @param batch of a feed; empty otherwise
+ * @param name as people call it
+ * @param role forage, controlled-forage, balancer …
+ * @param asForage fed as forage, not in the bucket
+ * @param kg as fed per day
+ * @param dmKg dry matter per day
+ * @param nscPercent WSC + starch, % of dry matter; null if unknown
+ * @param nscU its standard uncertainty; null if unknown
+ */
+public record PortionLine(
+    String item,
+    String batch,
+    String name,
+    String role,
+    boolean asForage,
+    double kg,
+    double dmKg,
+    @Nullable Double nscPercent,
+    @Nullable Double nscU)
+    implements Serializable {
+  public PortionLine {
+    requireNonNull(item, "item");
+    requireNonNull(batch, "batch");
+    requireNonNull(name, "name");
+    requireNonNull(role, "role");
+  }
+}
