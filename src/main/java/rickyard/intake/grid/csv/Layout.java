@@ -1,0 +1,145 @@
+package rickyard.intake.grid.csv;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+
+/**
+ * How the lines of a text are divided: by one of the usual delimiters, by runs of spaces, or not at
+ * all. Judged over all lines: how many are divided, how alike neighbours are, and how clean the
+ * fields come out. A decimal comma makes the comma look like a delimiter; the fields betray it.
+ */
+enum Layout {
+  SEMICOLON(';'),
+  TAB('\t'),
+  PIPE('|'),
+  COMMA(','),
+  /** Columns by position. */
+  LISTING(' ');
+
+  private static final int LINES = 2000;
+  private static final double LEAST = 0.3;
+  private static final Pattern NUMBER = Pattern.compile("[<>≤≥~]?\\s*[-+−]?\\d[\\d.,' ]*\\s*%?");
+  private static final Pattern OTHERS = Pattern.compile("[;\\t|,]");
+  private static final Pattern GAP = Pattern.compile("\\S {2,}\\S");
+
+  private final char mark;
+
+  Layout(char mark) {
+    this.mark = mark;
+  }
+
+  /** The delimiter; meaningless for {@link #LISTING}. */
+  char mark() {
+    return mark;
+  }
+
+  /** The layout that explains the lines best. */
+  static Layout of(List<String> lines) {
+    List<String> told = lines.stream().filter(l -> !l.isBlank()).limit(LINES).toList();
+    Layout best = LISTING;
+    double bestScore = Math.max(LEAST, LISTING.score(told));
+    for (Layout each : List.of(SEMICOLON, TAB, PIPE, COMMA)) {
+      double score = each.score(told);
+      if (score > bestScore * (best == LISTING ? 1 : 1.02)) {
+        best = each;
+        bestScore = score;
+      }
+    }
+    return best;
+  }
+
+  /** From 0 to 1. */
+  double score(List<String> lines) {
+    int divided = 0;
+    int alike = 0;
+    int fields = 0;
+    int clean = 0;
+    int before = -1;
+    for (String line : lines) {
+      List<String> split = split(line);
+      int width = split.size();
+      divided += width > 1 ? 1 : 0;
+      alike += width > 1 && width == before ? 1 : 0;
+      before = width;
+      if (width > 1) {
+        for (String field : split) {
+          fields += field.isBlank() ? 0 : 1;
+          clean += !field.isBlank() && isClean(field.strip()) ? 1 : 0;
+        }
+      }
+    }
+    if (divided == 0) {
+      return 0;
+    }
+    double share = (double) divided / lines.size();
+    double likeness = divided < 2 ? 0.5 : (double) alike / (divided - 1);
+    double purity = fields == 0 ? 0 : (double) clean / fields;
+    return share * (0.4 + 0.6 * likeness) * purity * purity;
+  }
+
+  private boolean isClean(String field) {
+    if (NUMBER.matcher(field).matches()) {
+      return true;
+    }
+    if (this != LISTING && GAP.matcher(field).find()) {
+      return false;
+    }
+    // A comma inside a phrase is ordinary; between digits, or another delimiter, it is not.
+    for (int at = 0; at < field.length(); at++) {
+      char c = field.charAt(at);
+      if (OTHERS.matcher(String.valueOf(c)).matches() && c != ',') {
+        return false;
+      }
+      if (c == ',' && this == LISTING && (at == 0 || at == field.length() - 1)) {
+        return false;
+      }
+    }
+    return this != LISTING || field.chars().filter(c -> c == ',').count() < 2;
+  }
+
+  /** Fields of one line: quotes kept together, trimmed ends ignored. */
+  private List<String> split(String line) {
+    if (this == LISTING) {
+      return Listing.pieces(line).stream().map(Listing.Piece::text).toList();
+    }
+    List<String> fields = new ArrayList<>();
+    boolean quoted = false;
+    StringBuilder field = new StringBuilder();
+    for (int at = 0; at < line.length(); at++) {
+      char c = line.charAt(at);
+      if (c == '"' && (quoted || field.toString().isBlank())) {
+        quoted = !quoted;
+      } else if (c == mark && !quoted) {
+        fields.add(field.toString());
+        field.setLength(0);
+      } else {
+        field.append(quoted && OTHERS.matcher(String.valueOf(c)).matches() ? ' ' : c);
+      }
+    }
+    fields.add(field.toString());
+    return fields;
+  }
+
+  /** The most frequent number of fields above one among the lines; 0 where none is divided. */
+  int usualWidth(List<String> lines) {
+    Map<Integer, Integer> counts = new TreeMap<>();
+    for (String line : lines) {
+      int width = split(line).size();
+      if (width > 1) {
+        counts.merge(width, 1, Integer::sum);
+      }
+    }
+    int usual = 0;
+    int most = 0;
+    for (Map.Entry<Integer, Integer> each : counts.entrySet()) {
+      if (each.getValue() >= most) {
+        most = each.getValue();
+        usual = each.getKey();
+      }
+    }
+    return usual;
+  }
+}
