@@ -83,7 +83,8 @@ class KillIT {
     assertEquals(0, ended.status(), ended.output());
     assertTrue(ended.output().contains("Nothing is new"), ended.output());
     assertEquals(uninterrupted, BuiltJar.contents(office.resolve("mornings")));
-    assertEquals(new String(before, java.nio.charset.StandardCharsets.UTF_8), Files.readString(run));
+    assertEquals(
+        new String(before, java.nio.charset.StandardCharsets.UTF_8), Files.readString(run));
   }
 
   @Test

@@ -31,7 +31,7 @@ final class DietSummaries {
         esc.map(Measured::best).orElse(null),
         grams(diet),
         diet.items().stream().map(DietSummaries::portion).toList(),
-        diet.lines().stream().map(DietSummaries::line).toList(),
+        diet.lines().values().stream().map(DietSummaries::line).toList(),
         verdicts.stream().map(DietSummaries::limit).toList(),
         WorstVerdict.find(verdicts).map(DietSummaries::limit).orElse(null),
         notes(diet));

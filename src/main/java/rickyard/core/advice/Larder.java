@@ -90,9 +90,7 @@ public final class Larder {
     Lot lot = lots.get(item);
     if (lot != null) {
       Analysis analysis = lotAnalyses.get(item);
-      return analysis == null
-          ? foodstuffs.ofUnanalysedLot(lot)
-          : foodstuffs.ofLot(lot, analysis);
+      return analysis == null ? foodstuffs.ofUnanalysedLot(lot) : foodstuffs.ofLot(lot, analysis);
     }
     return findFeed(item, batch).map(this::ofFeed);
   }

@@ -60,7 +60,9 @@ final class PriorityRule {
     boolean told = isTold(facts, after);
     if (facts.turned() && facts.fedSoon() && !told) {
       return ruling(
-          Priority.CALL_NOW, "an amended report turned a verdict told before", worst(after, passed));
+          Priority.CALL_NOW,
+          "an amended report turned a verdict told before",
+          worst(after, passed));
     }
     if (passed.isPresent()) {
       return passed(facts, passed.get(), told);
