@@ -8,6 +8,7 @@ import rickyard.report.csv.CsvOut;
 import rickyard.report.csv.MorningTables;
 import rickyard.report.csv.Table;
 import rickyard.report.json.SummaryJson;
+import rickyard.report.page.SummaryPage;
 import rickyard.report.view.CoOpView;
 import rickyard.report.view.MorningView;
 
@@ -41,6 +42,9 @@ public final class Outputs {
         files.put(table.file(), CsvOut.bytes(table));
       }
       files.put("summary.json", SummaryJson.bytes(shown, coOp, Cautions.all()));
+    }
+    if (families.contains(PAGE)) {
+      files.put("summary.html", SummaryPage.bytes(shown, Cautions.all()));
     }
     return Collections.unmodifiableSortedMap(files);
   }
