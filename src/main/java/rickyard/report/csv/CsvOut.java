@@ -1,0 +1,56 @@
+package rickyard.report.csv;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import rickyard.report.text.Harmless;
+
+/**
+ * Our CSV: UTF-8 without a mark, commas, lines ended by a line feed, RFC 4180 quotes where needed.
+ *
+ * <p>Text that a spreadsheet would run as a formula (it starts with = + - @ tab or CR, also behind
+ * apostrophes) gets one leading apostrophe, which {@link #unguarded} takes away again.
+ */
+public final class CsvOut {
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
+  private static final String STARTS_FORMULA = "=+-@\t\r";
+
+  private CsvOut() {}
+
+  /** The whole file: the header, then the rows. */
+  public static byte[] bytes(Table table) {
+    StringBuilder out = new StringBuilder();
+    try (CSVPrinter printer = new CSVPrinter(out, FORMAT)) {
+      printer.printRecord(table.columns());
+      for (List<Field> row : table.rows()) {
+        printer.printRecord(row.stream().map(Field::csv).toList());
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Text as a CSV cell holds it: made harmless, and guarded when it could run as a formula. */
+  public static String guarded(String text) {
+    String harmless = Harmless.text(text);
+    return needsGuard(harmless) ? "'" + harmless : harmless;
+  }
+
+  /** The text of a cell that {@link #guarded} wrote. */
+  public static String unguarded(String cell) {
+    return cell.startsWith("'") && needsGuard(cell) ? cell.substring(1) : cell;
+  }
+
+  private static boolean needsGuard(String text) {
+    int first = 0;
+    while (first < text.length() && text.charAt(first) == '\'') {
+      first++;
+    }
+    return first < text.length() && STARTS_FORMULA.indexOf(text.charAt(first)) >= 0;
+  }
+}

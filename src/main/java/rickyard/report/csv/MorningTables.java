@@ -1,0 +1,29 @@
+package rickyard.report.csv;
+
+import java.util.List;
+import rickyard.report.view.CoOpView;
+import rickyard.report.view.MorningView;
+
+/** All tables of a morning; a table without rows still has its header. */
+public final class MorningTables {
+  private MorningTables() {}
+
+  /** The tables in the order in which a person would open them. */
+  public static List<Table> of(MorningView view, CoOpView coOp) {
+    return List.of(
+        ArrivalTables.outcomes(view),
+        ArrivalTables.analyses(view),
+        LotTables.verdicts(view),
+        LotTables.lots(view),
+        HorseTables.horses(view),
+        HorseTables.diets(view),
+        HorseTables.remedies(view),
+        HorseTables.changeover(view),
+        ArrivalTables.questions(view),
+        LotTables.followUps(view),
+        LotTables.share(coOp),
+        LotTables.shortage(coOp),
+        LotTables.retests(view),
+        LotTables.recalls(view));
+  }
+}

@@ -1,0 +1,31 @@
+package rickyard.report.page;
+
+import java.util.Map;
+import java.util.TreeMap;
+import rickyard.report.view.MorningView;
+
+/** Places on the page to jump to: numbered, so that no name from outside becomes an id. */
+final class Anchors {
+  private final Map<String, String> horses = new TreeMap<>();
+  private final Map<String, String> lots = new TreeMap<>();
+  private int pictures;
+
+  Anchors(MorningView view) {
+    view.horses().forEach(h -> horses.putIfAbsent(h.horse(), "horse-" + (horses.size() + 1)));
+    view.lots().forEach(l -> lots.putIfAbsent(l.lot(), "lot-" + (lots.size() + 1)));
+  }
+
+  String horse(String id) {
+    return horses.getOrDefault(id, "horses");
+  }
+
+  String lot(String id) {
+    return lots.getOrDefault(id, "lots");
+  }
+
+  /** A new id for a picture. */
+  String picture() {
+    pictures++;
+    return "p" + pictures;
+  }
+}

@@ -1,0 +1,90 @@
+package rickyard.report.page;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.Priority;
+import rickyard.report.text.Harmless;
+import rickyard.report.text.Shown;
+import rickyard.report.view.ClientFacts;
+import rickyard.report.view.MorningView;
+
+/** Whom to call: one call a client, the most urgent first. */
+public final class Callers {
+  private static final int FEWEST_DIGITS = 5;
+
+  /** A horse in a call. */
+  public record Item(String anchor, String horse, String when, String say, String why, String p) {}
+
+  /** A call to one client. */
+  public record Call(String client, String phone, String dial, String adviser, List<Item> items) {}
+
+  private Callers() {}
+
+  /** The calls that begin with a horse of this priority. */
+  static List<Call> of(MorningView view, Anchors anchors, Priority priority) {
+    Map<String, List<HorseAdvice>> byClient = new TreeMap<>();
+    List<HorseAdvice> urgentFirst =
+        view.horses().stream().sorted(Comparator.comparing(HorseAdvice::priority)).toList();
+    for (HorseAdvice horse : urgentFirst) {
+      if (horse.priority() == Priority.CALL_NOW || horse.priority() == Priority.CALL_TODAY) {
+        byClient.computeIfAbsent(horse.client(), c -> new ArrayList<>()).add(horse);
+      }
+    }
+    return urgentFirst.stream()
+        .map(HorseAdvice::client)
+        .distinct()
+        .filter(
+            client ->
+                byClient.getOrDefault(client, List.of()).stream()
+                    .findFirst()
+                    .filter(horse -> horse.priority() == priority)
+                    .isPresent())
+        .map(client -> call(view, anchors, client, byClient.getOrDefault(client, List.of())))
+        .toList();
+  }
+
+  private static Call call(
+      MorningView view, Anchors anchors, String client, List<HorseAdvice> horses) {
+    ClientFacts facts = view.clientFacts().get(client);
+    List<Item> items = horses.stream().map(horse -> item(view, anchors, horse)).toList();
+    if (facts == null) {
+      return new Call(Harmless.line(client), "no number in the register", "", "", items);
+    }
+    String phone = Harmless.line(facts.phone());
+    return new Call(
+        Names.client(view, client),
+        phone.isEmpty() ? "no number in the register" : phone,
+        dial(phone),
+        Harmless.line(facts.adviser()),
+        items);
+  }
+
+  private static Item item(MorningView view, Anchors anchors, HorseAdvice horse) {
+    return new Item(
+        anchors.horse(horse.horse()),
+        Names.horse(view, horse.horse()),
+        horse.priority() == Priority.CALL_NOW ? "now" : "today",
+        Harmless.line(horse.say()),
+        Harmless.line(horse.reason()),
+        chance(horse));
+  }
+
+  private static String chance(HorseAdvice horse) {
+    var diet = horse.after();
+    var worst = diet == null ? null : diet.worst();
+    return worst == null || worst.pOver() == null ? "" : Shown.chance(worst.pOver());
+  }
+
+  /** Digits to dial; empty where the text holds too few or anything but a number's signs. */
+  private static String dial(String phone) {
+    if (!phone.matches("\\+?[0-9 ()./-]+")) {
+      return "";
+    }
+    String digits = phone.replaceAll("[^0-9+]", "");
+    return digits.length() < FEWEST_DIGITS ? "" : "tel:" + digits;
+  }
+}

@@ -1,0 +1,277 @@
+package rickyard.report.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import rickyard.core.advice.DietLine;
+import rickyard.core.advice.DietSummary;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.LimitLine;
+import rickyard.core.advice.PortionLine;
+import rickyard.report.text.Harmless;
+import rickyard.report.text.Mass;
+import rickyard.report.text.Shown;
+import rickyard.report.text.Words;
+
+/** A horse's diet before and after: totals, limits, what it is made of, what it must supply. */
+public final class DietPages {
+  private static final String NOTHING = "–";
+
+  /** A total before and after. */
+  public record Compared(String what, String before, String after) {}
+
+  /** A limit with the words before and after. */
+  public record Limit(
+      String group,
+      String what,
+      String limit,
+      String value,
+      String before,
+      String after,
+      String chance,
+      String reason) {}
+
+  /** An item of the diet. */
+  public record Portion(
+      String item, String role, String before, String after, String dm, String nsc, String share) {}
+
+  /** A nutrient against its floor and ceiling. */
+  public record Need(
+      String nutrient,
+      String unit,
+      String before,
+      String after,
+      String floor,
+      String percent,
+      String ceiling,
+      String status,
+      String origin,
+      String bar) {}
+
+  private DietPages() {}
+
+  static List<Compared> compared(HorseAdvice horse, Mass mass) {
+    DietSummary before = horse.before();
+    DietSummary after = horse.after();
+    if (before == null && after == null) {
+      return List.of();
+    }
+    List<Compared> rows = new ArrayList<>();
+    if (!horse.vetFirst()) {
+      rows.add(
+          new Compared(
+              "Fed a day, as fed",
+              before == null ? NOTHING : mass.words(before.asFedKg()),
+              after == null ? NOTHING : mass.words(after.asFedKg())));
+    }
+    rows.add(
+        new Compared("Dry matter", dryMatter(before, horse, mass), dryMatter(after, horse, mass)));
+    rows.add(new Compared("WSC + starch, % of dry matter", nsc(before), nsc(after)));
+    rows.add(
+        new Compared(
+            "ESC + starch, % of dry matter",
+            before == null ? NOTHING : Shown.number(before.nscEscPercent()),
+            after == null ? NOTHING : Shown.number(after.nscEscPercent())));
+    rows.add(new Compared("WSC + starch a day", grams(before), grams(after)));
+    rows.add(new Compared("Against its limits", verdict(before), verdict(after)));
+    return rows;
+  }
+
+  private static String dryMatter(@Nullable DietSummary diet, HorseAdvice horse, Mass mass) {
+    if (diet == null) {
+      return NOTHING;
+    }
+    String percent = Shown.number(Double.valueOf(diet.dmPercentBw())) + " % of body weight";
+    return horse.vetFirst() ? percent : mass.words(diet.dmKg()) + ", " + percent;
+  }
+
+  private static String nsc(@Nullable DietSummary diet) {
+    return diet == null ? NOTHING : Shown.withUncertainty(diet.nscWscPercent(), diet.nscWscU());
+  }
+
+  private static String grams(@Nullable DietSummary diet) {
+    return diet == null
+        ? NOTHING
+        : diet.nscGrams() == null ? Shown.UNKNOWN : Shown.number(diet.nscGrams()) + " g";
+  }
+
+  private static String verdict(@Nullable DietSummary diet) {
+    return diet == null ? NOTHING : Words.of("verdict", diet.verdict());
+  }
+
+  static List<Limit> limits(HorseAdvice horse) {
+    DietSummary after = horse.after();
+    if (after == null) {
+      return List.of();
+    }
+    return after.limits().stream().map(line -> limit(line, horse.before())).toList();
+  }
+
+  private static Limit limit(LimitLine line, @Nullable DietSummary before) {
+    String unit = Words.of("unit", line.unit());
+    String was =
+        before == null
+            ? NOTHING
+            : before.limits().stream()
+                .filter(other -> other.limitId().equals(line.limitId()))
+                .findFirst()
+                .map(other -> Words.of("verdict", other.verdict()))
+                .orElse(NOTHING);
+    return new Limit(
+        Words.of("group", line.group()),
+        Words.of("quantity", line.quantity()) + ", " + Words.of("subject", line.subject()),
+        Shown.number(Double.valueOf(line.limit())) + " " + unit,
+        Shown.withUncertainty(line.value(), line.u()),
+        was,
+        Words.of("verdict", line.verdict()),
+        Shown.chance(line.pOver()),
+        Harmless.line(line.reason()));
+  }
+
+  /** One picture for each quantity of the whole diet that has a value. */
+  static List<String> pictures(@Nullable DietSummary diet, String horse, Anchors anchors) {
+    if (diet == null) {
+      return List.of();
+    }
+    Map<String, List<LimitLine>> byQuantity = new LinkedHashMap<>();
+    for (LimitLine line : diet.limits()) {
+      if (line.subject().equals("diet") && line.value() != null) {
+        String key = line.quantity() + "\n" + line.unit();
+        byQuantity.computeIfAbsent(key, q -> new ArrayList<>()).add(line);
+      }
+    }
+    List<String> pictures = new ArrayList<>();
+    byQuantity.values().forEach(lines -> pictures.add(picture(lines, horse, anchors)));
+    return pictures;
+  }
+
+  private static String picture(List<LimitLine> lines, String horse, Anchors anchors) {
+    LimitLine first = lines.get(0);
+    Double value = first.value();
+    String unit = Words.of("unit", first.unit());
+    String title =
+        Words.of("quantity", first.quantity())
+            + " of the diet of "
+            + horse
+            + ": "
+            + Shown.withUncertainty(value, first.u())
+            + " "
+            + unit;
+    List<LimitPicture.Mark> marks =
+        lines.stream()
+            .map(l -> new LimitPicture.Mark(l.limit(), Harmless.line(l.group())))
+            .toList();
+    return LimitPicture.of(
+        anchors.picture(), title, value == null ? 0 : value, first.u(), unit, marks);
+  }
+
+  /** Items of both diets, those fed now first. */
+  static List<Portion> portions(HorseAdvice horse, Mass mass) {
+    Map<String, PortionLine> before = byItem(horse.before());
+    Map<String, PortionLine> after = byItem(horse.after());
+    Set<String> keys = new LinkedHashSet<>(after.keySet());
+    keys.addAll(before.keySet());
+    double nsc = totalNsc(after);
+    List<Portion> portions = new ArrayList<>();
+    for (String key : keys) {
+      portions.add(portion(before.get(key), after.get(key), nsc, horse.vetFirst(), mass));
+    }
+    return portions;
+  }
+
+  private static Map<String, PortionLine> byItem(@Nullable DietSummary diet) {
+    Map<String, PortionLine> portions = new LinkedHashMap<>();
+    if (diet != null) {
+      int i = 0;
+      for (PortionLine portion : diet.portions()) {
+        String key = portion.item() + "\n" + portion.batch() + "\n" + portion.asForage();
+        portions.put(portions.containsKey(key) ? key + "\n" + i : key, portion);
+        i++;
+      }
+    }
+    return portions;
+  }
+
+  /** Dry matter times content over all items; not a number where one is unknown. */
+  private static double totalNsc(Map<String, PortionLine> portions) {
+    double total = 0;
+    for (PortionLine portion : portions.values()) {
+      Double content = portion.nscPercent();
+      total += content == null ? Double.NaN : portion.dmKg() * content;
+    }
+    return total;
+  }
+
+  private static Portion portion(
+      @Nullable PortionLine before,
+      @Nullable PortionLine after,
+      double nsc,
+      boolean vetFirst,
+      Mass mass) {
+    PortionLine any = after == null ? before : after;
+    if (any == null) {
+      throw new IllegalArgumentException("a portion stands in one diet at least");
+    }
+    Double content = after == null ? null : after.nscPercent();
+    boolean shared = after != null && content != null && nsc > 0;
+    return new Portion(
+        item(any),
+        Harmless.line(any.role()).replace('-', ' '),
+        amount(before, vetFirst, mass),
+        amount(after, vetFirst, mass),
+        after == null || vetFirst ? NOTHING : mass.digits(after.dmKg()),
+        Shown.withUncertainty(any.nscPercent(), any.nscU()),
+        shared && after != null && content != null
+            ? Shown.share(after.dmKg() * content, nsc)
+            : after == null ? NOTHING : Shown.UNKNOWN);
+  }
+
+  private static String item(PortionLine portion) {
+    String id = Harmless.line(portion.item());
+    String name = Harmless.line(portion.name());
+    String batch = portion.batch().isBlank() ? "" : ", batch " + Harmless.line(portion.batch());
+    return (name.isEmpty() || name.equals(id) ? id : name + " (" + id + ")") + batch;
+  }
+
+  private static String amount(@Nullable PortionLine portion, boolean vetFirst, Mass mass) {
+    if (vetFirst) {
+      return "vet first";
+    }
+    return portion == null ? NOTHING : mass.digits(portion.kg());
+  }
+
+  static List<Need> needs(HorseAdvice horse) {
+    DietSummary after = horse.after();
+    if (after == null || horse.vetFirst()) {
+      return List.of();
+    }
+    return after.lines().stream().map(line -> need(line, horse.before())).toList();
+  }
+
+  private static Need need(DietLine line, @Nullable DietSummary before) {
+    String was =
+        before == null
+            ? NOTHING
+            : before.lines().stream()
+                .filter(other -> other.nutrient().equals(line.nutrient()))
+                .findFirst()
+                .map(other -> Shown.number(other.supply()))
+                .orElse(NOTHING);
+    Double percent = line.percentOfRequirement();
+    return new Need(
+        Words.of("nutrient", line.nutrient()),
+        Words.of("unit", line.unit()),
+        was,
+        Shown.number(line.supply()),
+        line.requirement() == null ? NOTHING : Shown.number(line.requirement()),
+        percent == null ? NOTHING : Shown.share(percent, 100),
+        line.maxTolerable() == null ? NOTHING : Shown.number(line.maxTolerable()),
+        Words.of("status", line.status()),
+        Words.of("origin", line.origin()),
+        NeedBar.of(line));
+  }
+}

@@ -1,0 +1,134 @@
+package rickyard.report.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rickyard.core.advice.DietSummary;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.Priority;
+import rickyard.report.text.Harmless;
+import rickyard.report.text.Mass;
+import rickyard.report.text.Shown;
+import rickyard.report.text.Words;
+import rickyard.report.view.HorseFacts;
+import rickyard.report.view.MorningView;
+
+/** The horses, by how soon a person must hear of them; each with its diet before and after. */
+public final class HorsePages {
+  /** The horses of one priority. */
+  public record Level(String code, String heading, boolean urgent, List<Entry> horses) {}
+
+  /** One horse. */
+  public record Entry(
+      String anchor,
+      String horse,
+      String client,
+      String verdict,
+      String standing,
+      String facts,
+      String groups,
+      String reason,
+      String say,
+      boolean vetFirst,
+      List<String> problems,
+      List<String> changes,
+      List<String> pictures,
+      List<DietPages.Compared> compared,
+      List<DietPages.Limit> limits,
+      List<DietPages.Portion> portions,
+      boolean portionsKnown,
+      List<DietPages.Need> needs,
+      List<String> notes,
+      List<ProposalPages.Entry> proposals) {}
+
+  private HorsePages() {}
+
+  static List<Level> of(MorningView view, Anchors anchors) {
+    Mass mass = Mass.named(view.units());
+    List<Level> levels = new ArrayList<>();
+    for (Priority priority : Priority.values()) {
+      List<Entry> horses =
+          view.horses().stream()
+              .filter(horse -> horse.priority() == priority)
+              .map(horse -> entry(view, horse, anchors, mass))
+              .toList();
+      if (!horses.isEmpty()) {
+        boolean urgent = priority == Priority.CALL_NOW || priority == Priority.CALL_TODAY;
+        String heading = Words.of("priority", priority.code()) + " (" + horses.size() + ")";
+        levels.add(new Level(priority.code(), heading, urgent, horses));
+      }
+    }
+    return levels;
+  }
+
+  private static Entry entry(MorningView view, HorseAdvice horse, Anchors anchors, Mass mass) {
+    String name = Names.horse(view, horse.horse());
+    DietSummary after = horse.after();
+    return new Entry(
+        anchors.horse(horse.horse()),
+        name,
+        Names.client(view, horse.client()),
+        Words.of("verdict", after == null ? "cannot-judge" : after.verdict()),
+        standing(after),
+        facts(view.horseFacts().get(horse.horse()), mass, horse.vetFirst()),
+        horse.groups().isEmpty() ? "none" : Words.all("group", horse.groups()),
+        Harmless.line(horse.reason()),
+        Harmless.line(horse.say()),
+        horse.vetFirst(),
+        horse.problems().stream().map(Harmless::line).toList(),
+        horse.changes().stream().map(Harmless::line).toList(),
+        DietPages.pictures(after, name, anchors),
+        DietPages.compared(horse, mass),
+        DietPages.limits(horse),
+        DietPages.portions(horse, mass),
+        horse.before() != null || after != null,
+        DietPages.needs(horse),
+        after == null
+            ? List.of()
+            : after.notes().stream().map(n -> Harmless.line(n.words())).toList(),
+        ProposalPages.of(horse, mass));
+  }
+
+  /** The figure behind the verdict, for the closed line. */
+  private static String standing(@Nullable DietSummary diet) {
+    if (diet == null) {
+      return "the diet cannot be computed";
+    }
+    var worst = diet.worst();
+    if (worst == null) {
+      return "";
+    }
+    String value =
+        Words.of("quantity", worst.quantity())
+            + " "
+            + Shown.withUncertainty(worst.value(), worst.u())
+            + ", limit "
+            + Shown.number(Double.valueOf(worst.limit()))
+            + " "
+            + Words.of("unit", worst.unit());
+    return worst.pOver() == null
+        ? value
+        : value + ", chance of being over " + Shown.chance(worst.pOver());
+  }
+
+  private static String facts(@Nullable HorseFacts facts, Mass mass, boolean vetFirst) {
+    if (facts == null) {
+      return "not in the register";
+    }
+    List<String> parts = new ArrayList<>();
+    parts.add(Harmless.line(facts.type()));
+    parts.add(Harmless.line(facts.status()));
+    if (facts.bodyWeightKg() > 0 && !vetFirst) {
+      parts.add(mass.words(facts.bodyWeightKg()) + ", " + Words.of("weightby", facts.weightBy()));
+    }
+    Double condition = facts.bodyCondition();
+    if (condition != null) {
+      parts.add("body condition " + Shown.number(condition) + " of 9");
+    }
+    if (!facts.conditions().isBlank()) {
+      parts.add("on record: " + Harmless.line(facts.conditions()).replace(";", ", "));
+    }
+    parts.removeIf(String::isBlank);
+    return String.join(" · ", parts);
+  }
+}

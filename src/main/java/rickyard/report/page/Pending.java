@@ -1,0 +1,106 @@
+package rickyard.report.page;
+
+import java.util.Arrays;
+import java.util.List;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.Priority;
+import rickyard.report.text.Harmless;
+import rickyard.report.text.Words;
+import rickyard.report.view.LotRow;
+import rickyard.report.view.MorningView;
+import rickyard.report.view.QuestionRow;
+import rickyard.report.view.VerdictRow;
+
+/** What could not be judged, and what would settle it. */
+public final class Pending {
+  /** A question with the row that answers it. */
+  public record Question(
+      String id,
+      String question,
+      String about,
+      String where,
+      String why,
+      List<String> choices,
+      String proposed,
+      String answerRow) {}
+
+  /** Something that waits: where on the page, its name, why. */
+  public record Waiting(String anchor, String name, String why) {}
+
+  private Pending() {}
+
+  static List<Question> questions(MorningView view) {
+    String day = view.asOf().toString();
+    return view.questions().stream().map(question -> question(question, day)).toList();
+  }
+
+  private static Question question(QuestionRow row, String day) {
+    String id = Harmless.line(row.questionId());
+    String proposed = Harmless.line(row.proposed());
+    String answer = proposed.isEmpty() ? "ANSWER" : quoted(proposed);
+    return new Question(
+        id,
+        Harmless.line(row.question()),
+        Harmless.line(row.about()),
+        Harmless.line(row.part().isBlank() ? row.file() : row.file() + ", " + row.part()),
+        Harmless.line(row.why()),
+        Arrays.stream(row.choices().split("\\|", -1))
+            .map(Harmless::line)
+            .filter(choice -> !choice.isEmpty())
+            .toList(),
+        proposed,
+        quoted(id) + "," + answer + ",YOUR NAME," + day + ",");
+  }
+
+  private static String quoted(String field) {
+    boolean plain = field.chars().noneMatch(c -> c == ',' || c == '"' || c == ';');
+    return plain ? field : "\"" + field.replace("\"", "\"\"") + "\"";
+  }
+
+  static List<Waiting> horses(MorningView view, Anchors anchors) {
+    return view.horses().stream()
+        .filter(horse -> horse.priority() == Priority.ASK)
+        .map(horse -> waiting(view, horse, anchors))
+        .toList();
+  }
+
+  private static Waiting waiting(MorningView view, HorseAdvice horse, Anchors anchors) {
+    return new Waiting(
+        anchors.horse(horse.horse()),
+        Names.horse(view, horse.horse()),
+        Harmless.line(horse.reason()));
+  }
+
+  /** Lots with a limit that could not be judged, with the first reason of each group. */
+  static List<Waiting> lots(MorningView view, Anchors anchors) {
+    return view.lots().stream()
+        .filter(lot -> lot.verdicts().stream().anyMatch(Pending::undecided))
+        .map(lot -> new Waiting(anchors.lot(lot.lot()), Harmless.line(lot.lot()), reasons(lot)))
+        .toList();
+  }
+
+  private static boolean undecided(VerdictRow row) {
+    boolean weighty = row.severity().equals("stop") || row.severity().equals("change");
+    return weighty && row.verdict().equals("cannot-judge");
+  }
+
+  private static String reasons(LotRow lot) {
+    return String.join(
+        " ",
+        lot.verdicts().stream()
+            .filter(Pending::undecided)
+            .map(
+                row ->
+                    Words.of("quantity", row.quantity())
+                        + " for "
+                        + Words.of("group", row.group())
+                        + ": "
+                        + sentence(Harmless.line(row.reason())))
+            .distinct()
+            .toList());
+  }
+
+  private static String sentence(String words) {
+    return words.isEmpty() || words.endsWith(".") ? words : words + ".";
+  }
+}

@@ -1,0 +1,136 @@
+package rickyard.report.page;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.Priority;
+import rickyard.report.text.Harmless;
+import rickyard.report.text.Mass;
+import rickyard.report.text.Shown;
+import rickyard.report.view.MorningView;
+import rickyard.report.view.TableRowUsed;
+
+/** Everything on the summary page, in the order of reading. */
+public record Summary(
+    String day,
+    String isoDay,
+    String unit,
+    boolean firstMorning,
+    List<String> headline,
+    List<String> contradictions,
+    List<String> cautions,
+    List<String> problems,
+    List<String> warnings,
+    List<Callers.Call> callsNow,
+    List<Callers.Call> callsToday,
+    List<Pending.Question> questions,
+    List<Pending.Waiting> horsesWaiting,
+    List<Pending.Waiting> lotsWaiting,
+    List<String> changes,
+    List<Changes.OfHorse> horseChanges,
+    List<Changes.Recall> recalls,
+    List<Changes.Due> due,
+    List<LotPages.Entry> lots,
+    List<HorsePages.Level> levels,
+    List<Season.Part> season,
+    List<Arrivals.Entry> arrivals,
+    String arrived,
+    int known,
+    String rule,
+    List<TableLine> tables) {
+
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
+
+  private static final int DIGITS_OF_A_DIGEST = 12;
+
+  /** A table used. */
+  public record TableLine(String name, String version, String digest, boolean office) {}
+
+  static Summary of(MorningView view, List<String> cautions) {
+    Anchors anchors = new Anchors(view);
+    return new Summary(
+        DAY.format(view.asOf()),
+        view.asOf().toString(),
+        Mass.named(view.units()).unit(),
+        view.firstMorning(),
+        headline(view),
+        Arrivals.contradictions(view),
+        cautions,
+        lines(view.problems()),
+        lines(view.warnings()),
+        Callers.of(view, anchors, Priority.CALL_NOW),
+        Callers.of(view, anchors, Priority.CALL_TODAY),
+        Pending.questions(view),
+        Pending.horses(view, anchors),
+        Pending.lots(view, anchors),
+        lines(view.changes()),
+        Changes.ofHorses(view, anchors),
+        Changes.recalls(view),
+        Changes.due(view),
+        LotPages.of(view, anchors),
+        HorsePages.of(view, anchors),
+        Season.of(view),
+        Arrivals.of(view),
+        Arrivals.sentence(view.counts()),
+        view.counts().known(),
+        Harmless.line(view.decisionRule()),
+        view.tables().stream().map(Summary::table).toList());
+  }
+
+  private static List<String> lines(List<String> words) {
+    return words.stream().map(Harmless::line).toList();
+  }
+
+  private static TableLine table(TableRowUsed row) {
+    String digest = Harmless.line(row.sha256());
+    return new TableLine(
+        Harmless.line(row.name()),
+        Harmless.line(row.version()),
+        digest.substring(0, Math.min(DIGITS_OF_A_DIGEST, digest.length())),
+        row.officeChanged());
+  }
+
+  private static List<String> headline(MorningView view) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(Arrivals.sentence(view.counts()));
+    if (view.counts().samples() > 0) {
+      sentences.add(
+          "They hold "
+              + Shown.count(view.counts().samples(), "sample", "samples")
+              + "; "
+              + Shown.count(view.lots().size(), "lot is", "lots are")
+              + " listed below.");
+    }
+    sentences.add(horses(view));
+    return sentences;
+  }
+
+  /** The horses by priority; the numbers add up to all of them. */
+  private static String horses(MorningView view) {
+    if (view.horses().isEmpty()) {
+      return "No horses are in the register.";
+    }
+    List<String> parts = new ArrayList<>();
+    add(parts, view, Priority.CALL_NOW, "to call about now");
+    add(parts, view, Priority.CALL_TODAY, "to call about today");
+    add(parts, view, Priority.ASK, "waiting for an answer");
+    add(parts, view, Priority.NOTE, "with a note");
+    add(parts, view, Priority.STANDING, "told before and unchanged");
+    add(parts, view, Priority.NONE, "with nothing to say");
+    return Shown.count(view.horses().size(), "horse", "horses")
+        + ": "
+        + String.join(", ", parts)
+        + ".";
+  }
+
+  private static void add(List<String> parts, MorningView view, Priority priority, String words) {
+    long number =
+        view.horses().stream().map(HorseAdvice::priority).filter(priority::equals).count();
+    if (number > 0) {
+      parts.add(number + " " + words);
+    }
+  }
+}

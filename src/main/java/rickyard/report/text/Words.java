@@ -1,0 +1,47 @@
+package rickyard.report.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Properties;
+import java.util.stream.Collectors;
+
+/** Codes as people say them, from words.properties; a code that is not there is shown as it is. */
+public final class Words {
+  private static final Properties WORDS = load();
+
+  private Words() {}
+
+  /**
+   * The words for a code.
+   *
+   * @param kind what sort of code: quantity, unit, group, verdict …
+   * @param code the code, from wherever it came
+   */
+  public static String of(String kind, String code) {
+    String known = WORDS.getProperty(kind + "." + code.replace(' ', '_'));
+    return known == null ? Harmless.line(code) : known.strip();
+  }
+
+  /** The same for several, separated by commas. */
+  public static String all(String kind, Iterable<String> codes) {
+    return java.util.stream.StreamSupport.stream(codes.spliterator(), false)
+        .map(code -> of(kind, code))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static Properties load() {
+    Properties words = new Properties();
+    try (InputStream in = Words.class.getResourceAsStream("words.properties")) {
+      if (in == null) {
+        throw new IllegalStateException("words.properties is missing");
+      }
+      words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return words;
+  }
+}
