@@ -18,6 +18,8 @@ import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.FeedingStandards;
 import rickyard.core.nutrition.Ration;
 import rickyard.core.nutrition.WeighedMeasure;
+import rickyard.core.remedy.MassUnit;
+import rickyard.core.remedy.RemedySettings;
 
 /**
  * What advice on any horse of a morning rests on.
@@ -38,6 +40,8 @@ import rickyard.core.nutrition.WeighedMeasure;
  * @param askedAbout lots and horses about which a question is open
  * @param answered keys of what the office has answered: {@code grazing:HORSE}, {@code extras:HORSE}
  * @param problems bad register rows by horse
+ * @param remedySettings the office's choices for proposals
+ * @param units unit of the scale
  */
 public record AdviceContext(
     LocalDate asOf,
@@ -55,7 +59,9 @@ public record AdviceContext(
     SortedSet<String> turnedLots,
     SortedSet<String> askedAbout,
     SortedSet<String> answered,
-    SortedMap<String, List<String>> problems) {
+    SortedMap<String, List<String>> problems,
+    RemedySettings remedySettings,
+    MassUnit units) {
 
   public AdviceContext {
     requireNonNull(asOf, "asOf");
