@@ -42,6 +42,7 @@ import rickyard.core.remedy.RemedySettings;
  * @param problems bad register rows by horse
  * @param remedySettings the office's choices for proposals
  * @param units unit of the scale
+ * @param usePerDay kg as fed per day that all horses together take of each lot
  */
 public record AdviceContext(
     LocalDate asOf,
@@ -61,7 +62,8 @@ public record AdviceContext(
     SortedSet<String> answered,
     SortedMap<String, List<String>> problems,
     RemedySettings remedySettings,
-    MassUnit units) {
+    MassUnit units,
+    SortedMap<String, Double> usePerDay) {
 
   public AdviceContext {
     requireNonNull(asOf, "asOf");
@@ -80,6 +82,7 @@ public record AdviceContext(
     askedAbout = Collections.unmodifiableSortedSet(new TreeSet<>(askedAbout));
     answered = Collections.unmodifiableSortedSet(new TreeSet<>(answered));
     problems = copy(problems);
+    usePerDay = copy(usePerDay);
   }
 
   private static <T> SortedMap<String, T> copy(Map<String, T> map) {

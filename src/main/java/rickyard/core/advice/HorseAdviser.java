@@ -5,14 +5,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.forage.Decision;
 import rickyard.core.judgement.HorseGroups;
 import rickyard.core.judgement.Verdict;
+import rickyard.core.nutrition.ComingRation;
 import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.Diet;
 import rickyard.core.nutrition.Extras;
@@ -20,6 +20,9 @@ import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.HorseStatus;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Ration;
+import rickyard.core.nutrition.RationAmounts;
+import rickyard.core.nutrition.Rations;
+import rickyard.core.nutrition.Replacement;
 import rickyard.core.nutrition.Requirements;
 
 /** Advises one horse at a time: a pure function of the morning's context. */
@@ -29,17 +32,17 @@ public final class HorseAdviser {
   private static final double WHOLE_SHARE = 0.999;
 
   private final AdviceContext context;
-  private final RationBook book;
+  private final Reach reach;
   private final DietJudge judge;
 
   public HorseAdviser(AdviceContext context) {
     this.context = context;
-    this.book =
-        new RationBook(
-            context.rations(),
+    this.reach =
+        new Reach(
+            context.larder(),
             context.deliveries(),
-            context.measures(),
-            context.standards(),
+            context.limits(),
+            context.usePerDay(),
             context.asOf());
     this.judge = new DietJudge(context.limits());
   }
@@ -51,24 +54,31 @@ public final class HorseAdviser {
     groups
         .unknown()
         .forEach(c -> problems.add("condition \"" + c + "\" is in no table; add it or correct it"));
-    Optional<Ration> ration = book.inForce(horse.id());
-    List<Portion> now = weigh(horse, ration, context.larder(), problems);
-    List<Delivery> deliveries = book.replacing(horse.clientId());
-    List<Portion> then = changed(now, deliveries);
-    Evaluated after = then.isEmpty() ? Evaluated.NONE : evaluate(horse, groups, then);
-    DietSummary before = before(horse, groups, ration);
-    PriorityRule.Facts facts =
-        new PriorityRule.Facts(
-            before,
-            after.summary(),
-            lotLimits(groups, then),
-            isFedSoon(now, then, deliveries),
-            told(horse.id()),
-            then.stream().anyMatch(p -> context.turnedLots().contains(p.food().id())),
-            isOther(now, then),
-            isWaiting(horse, groups, then),
-            problems);
-    PriorityRule.Ruling ruling = PriorityRule.rule(facts);
+    Optional<Ration> ration = inForce(horse);
+    List<Portion> now = weigh(horse, ration, problems);
+    ComingRation coming = coming(horse, now, problems);
+    List<Portion> then = coming.portions();
+    Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());
+    @Nullable DietSummary after =
+        then.isEmpty() ? null : summary(horse, groups, then, requirements);
+    @Nullable DietSummary before = before(horse, groups, ration, requirements);
+    PriorityRule.Ruling ruling =
+        PriorityRule.rule(
+            new PriorityRule.Facts(
+                before,
+                after,
+                lotLimits(groups, then),
+                isFedSoon(coming),
+                told(horse.id()),
+                then.stream().anyMatch(p -> context.turnedLots().contains(p.food().id())),
+                coming.isChanged(),
+                isWaiting(horse, groups, then),
+                problems));
+    RemedyFinder.Found remedies =
+        problems.isEmpty() && after != null && needsRemedy(after, lotLimits(groups, then))
+            ? new RemedyFinder(horse, groups, context, requirements, now, then, reach)
+                .find(isOldGone(horse, now))
+            : RemedyFinder.Found.NONE;
     return new HorseAdvice(
         horse.id(),
         horse.clientId(),
@@ -77,13 +87,42 @@ public final class HorseAdviser {
         ruling.reason(),
         CallWords.say(horse, ruling, then, isAcute(horse)),
         before,
-        problems.isEmpty() ? after.summary() : null,
-        changes(now, then, deliveries, before, after.summary()),
+        problems.isEmpty() ? after : null,
+        changes(coming, before, after),
         problems,
-        List.of(),
-        List.of(),
+        remedies.proposals(),
+        remedies.days(),
         isAcute(horse) && !horse.vetPlan(),
-        isOther(now, then) || ruling.priority() != Priority.NONE);
+        coming.isChanged() || ruling.priority() != Priority.NONE);
+  }
+
+  private Optional<Ration> inForce(Horse horse) {
+    return Rations.inForce(
+        context.rations().stream().filter(r -> r.horseId().equals(horse.id())).toList(),
+        context.asOf());
+  }
+
+  /** A remedy is looked for where a limit that asks for a change is not cleared. */
+  private static boolean needsRemedy(DietSummary after, List<LimitLine> lotLimits) {
+    return Stream.concat(after.limits().stream(), lotLimits.stream())
+        .filter(l -> l.severity().equals("stop") || l.severity().equals("change"))
+        .anyMatch(l -> !l.verdict().equals("clears") && !l.verdict().equals("no-limit"));
+  }
+
+  /** Whether the forage fed now is used up at the client's yard. */
+  private boolean isOldGone(Horse horse, List<Portion> now) {
+    return now.stream()
+        .filter(p -> p.asForage() && context.larder().findLot(p.food().id()).isPresent())
+        .anyMatch(
+            p ->
+                context.deliveries().stream()
+                        .filter(d -> d.clientId().equals(horse.clientId()))
+                        .filter(d -> d.lotId().equals(p.food().id()))
+                        .anyMatch(d -> d.finishedOn().isPresent())
+                    && context.deliveries().stream()
+                        .filter(d -> d.clientId().equals(horse.clientId()))
+                        .filter(d -> d.lotId().equals(p.food().id()))
+                        .allMatch(d -> d.finishedOn().isPresent()));
   }
 
   private HorseGroups groups(Horse horse) {
@@ -101,36 +140,36 @@ public final class HorseAdviser {
     return horse.has("laminitis-acute");
   }
 
-  private List<Portion> weigh(
-      Horse horse, Optional<Ration> ration, Larder larder, List<String> problems) {
+  private List<Portion> weigh(Horse horse, Optional<Ration> ration, List<String> problems) {
     if (ration.isEmpty()) {
       problems.add("no ration is on record for it on " + context.asOf());
       return List.of();
     }
-    RationBook.Weighed weighed = book.weigh(ration.get(), horse, larder);
-    problems.addAll(weighed.problems());
-    return weighed.portions();
+    RationAmounts amounts = amounts(horse, ration.get(), context.larder());
+    amounts.problems().forEach(p -> problems.add(p.words()));
+    return amounts.portions();
   }
 
-  private List<Portion> changed(List<Portion> now, List<Delivery> deliveries) {
-    List<Portion> portions = now;
-    for (Delivery delivery : deliveries) {
-      portions = book.replaced(portions, delivery, context.larder());
-    }
-    return portions;
+  private RationAmounts amounts(Horse horse, Ration ration, Larder larder) {
+    return RationAmounts.of(
+        horse, ration, larder::find, context.measures(), context.asOf(), context.standards());
   }
 
-  /** A diet with its verdicts and its rows; no summary where there is nothing to evaluate. */
-  private record Evaluated(@Nullable DietSummary summary) {
-    static final Evaluated NONE = new Evaluated((DietSummary) null);
+  private ComingRation coming(Horse horse, List<Portion> now, List<String> problems) {
+    ComingRation coming =
+        ComingRation.of(
+            horse.clientId(),
+            now,
+            context.deliveries(),
+            lot -> context.larder().find(lot, ""),
+            context.asOf(),
+            context.standards());
+    coming.withoutValue().forEach(lot -> problems.add("nobody knows the dry matter of lot " + lot));
+    return coming;
   }
 
-  private Evaluated evaluate(Horse horse, HorseGroups groups, List<Portion> portions) {
-    return new Evaluated(summary(horse, groups, portions));
-  }
-
-  private DietSummary summary(Horse horse, HorseGroups groups, List<Portion> portions) {
-    Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());
+  private DietSummary summary(
+      Horse horse, HorseGroups groups, List<Portion> portions, Requirements requirements) {
     Diet diet = Diet.evaluate(horse, portions, requirements, context.standards());
     return DietSummaries.of(diet, judge.judge(diet, groups));
   }
@@ -139,16 +178,16 @@ public final class HorseAdviser {
    * The diet that the last finished morning ended with; on a first morning the ration in force with
    * typical values, since nothing was known then.
    */
-  private @Nullable DietSummary before(Horse horse, HorseGroups groups, Optional<Ration> ration) {
+  private @Nullable DietSummary before(
+      Horse horse, HorseGroups groups, Optional<Ration> ration, Requirements requirements) {
     DietSummary kept = context.previous().get(horse.id());
     if (kept != null || ration.isEmpty()) {
       return kept;
     }
-    Larder nothingKnown = context.larder().unanalysed();
-    RationBook.Weighed weighed = book.weigh(ration.get(), horse, nothingKnown);
-    return weighed.portions().isEmpty() || !weighed.problems().isEmpty()
+    RationAmounts amounts = amounts(horse, ration.get(), context.larder().unanalysed());
+    return amounts.portions().isEmpty() || !amounts.isComplete()
         ? null
-        : summary(horse, groups, weighed.portions());
+        : summary(horse, groups, amounts.portions(), requirements);
   }
 
   /** A lot's own verdict counts where that lot is all of the horse's forage. */
@@ -168,24 +207,16 @@ public final class HorseAdviser {
   }
 
   /** Whether what is judged is fed now, or the lots that are new in it open within two days. */
-  private boolean isFedSoon(List<Portion> now, List<Portion> then, List<Delivery> deliveries) {
-    if (!isOther(now, then)) {
-      return true;
-    }
+  private boolean isFedSoon(ComingRation coming) {
     LocalDate soon = context.asOf().plusDays(SOON_DAYS);
-    return deliveries.stream()
-        .filter(d -> then.stream().anyMatch(p -> p.food().id().equals(d.lotId())))
-        .anyMatch(d -> d.opensOn().isEmpty() || !d.opensOn().get().isAfter(soon));
-  }
-
-  private static boolean isOther(List<Portion> now, List<Portion> then) {
-    return !keys(now).equals(keys(then));
-  }
-
-  private static Set<String> keys(List<Portion> portions) {
-    return portions.stream()
-        .map(p -> p.food().key())
-        .collect(Collectors.toCollection(TreeSet::new));
+    return !coming.isChanged()
+        || coming.replacements().stream()
+            .map(Replacement::delivery)
+            .anyMatch(
+                d ->
+                    d.openedOn().isPresent()
+                        || d.opensOn().isEmpty()
+                        || !d.opensOn().get().isAfter(soon));
   }
 
   /** The verdict that the client was told last about this horse; null if never. */
@@ -224,24 +255,17 @@ public final class HorseAdviser {
   }
 
   private static List<String> changes(
-      List<Portion> now,
-      List<Portion> then,
-      List<Delivery> deliveries,
-      @Nullable DietSummary before,
-      @Nullable DietSummary after) {
+      ComingRation coming, @Nullable DietSummary before, @Nullable DietSummary after) {
     List<String> changes = new ArrayList<>();
-    for (Delivery delivery : deliveries) {
-      String old = delivery.replaces().orElse("");
-      if (now.stream().anyMatch(p -> p.food().id().equals(old))
-          && then.stream().anyMatch(p -> p.food().id().equals(delivery.lotId()))) {
-        changes.add(
-            "lot "
-                + delivery.lotId()
-                + " takes the place of "
-                + old
-                + delivery.opensOn().map(d -> " from " + d).orElse(", opening day not said")
-                + ", at equal dry matter");
-      }
+    for (Replacement replacement : coming.replacements()) {
+      Delivery delivery = replacement.delivery();
+      changes.add(
+          "lot "
+              + delivery.lotId()
+              + " takes the place of "
+              + delivery.replaces().orElse("")
+              + delivery.opensOn().map(d -> " from " + d).orElse(", opening day not said")
+              + ", at equal dry matter");
     }
     if (before != null && after != null && !before.verdict().equals(after.verdict())) {
       changes.add("verdict: " + before.verdict() + " before, " + after.verdict() + " now");

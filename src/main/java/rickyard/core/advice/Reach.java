@@ -54,9 +54,7 @@ final class Reach {
 
   /** The same key for a candidate as for its foodstuff. */
   static String key(Candidate candidate) {
-    return candidate.batch().isEmpty()
-        ? candidate.id()
-        : candidate.id() + " " + candidate.batch();
+    return candidate.batch().isEmpty() ? candidate.id() : candidate.id() + " " + candidate.batch();
   }
 
   /** Lots and feeds that a client can have, by key; feeds past their shelf life are left out. */

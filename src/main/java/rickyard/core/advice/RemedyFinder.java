@@ -99,6 +99,8 @@ final class RemedyFinder {
 
   /** Proposals and the days of their changeovers. */
   record Found(List<Proposal> proposals, List<ChangeoverLine> days) {
+    static final Found NONE = new Found(List.of(), List.of());
+
     Found {
       proposals = List.copyOf(proposals);
       days = List.copyOf(days);
@@ -239,7 +241,10 @@ final class RemedyFinder {
   private List<Portion> portions(List<Amount> ration) {
     return ration.stream()
         .filter(a -> a.kg() > 0)
-        .map(a -> new Portion(item(Reach.key(a.item())).food(), a.kg(), 0, a.fedAsForage(), a.meals()))
+        .map(
+            a ->
+                new Portion(
+                    item(Reach.key(a.item())).food(), a.kg(), 0, a.fedAsForage(), a.meals()))
         .toList();
   }
 
