@@ -1,5 +1,6 @@
 package rickyard.morning;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -9,9 +10,13 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import rickyard.intake.arrive.Arrival;
 import rickyard.intake.arrive.Inventory;
+import rickyard.intake.Intake;
+import rickyard.intake.grid.DocumentReader;
 import rickyard.intake.grid.ReadLimits;
+import rickyard.intake.interpret.Interpreter;
 import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.JournalEntry;
+import rickyard.ledger.Originals;
 import rickyard.registers.LoadContext;
 import rickyard.registers.Loaded;
 import rickyard.registers.Registers;
@@ -20,13 +25,17 @@ import rickyard.registers.Registers;
  * Everything a morning starts from, loaded and checked before anything is read.
  *
  * @param asOf the morning's day
- * @param inbox where the arrivals lie
- * @param arrivals the frozen inventory
+ * @param inventory the frozen inbox
+ * @param arrivals its entries
  * @param registers the office's own tables
  * @param tables built-in tables with the office's changes
  */
 record Inputs(
-    LocalDate asOf, Path inbox, List<ArrivalRow> arrivals, Loaded registers, Tables tables) {
+    LocalDate asOf,
+    Inventory inventory,
+    List<ArrivalRow> arrivals,
+    Loaded registers,
+    Tables tables) {
 
   Inputs {
     arrivals = List.copyOf(arrivals);
@@ -42,9 +51,17 @@ record Inputs(
     Tables tables = Tables.load(folders.officeConfig());
     Loaded registers = registers(folders, asOf, last, tables);
     registers.requireUsable();
-    List<ArrivalRow> arrivals =
-        Inventory.freeze(folders.inbox(), ReadLimits.DEFAULT).stream().map(Inputs::row).toList();
-    return new Inputs(asOf, folders.inbox(), arrivals, registers, tables);
+    Inventory inventory = freeze(folders.inbox());
+    List<ArrivalRow> arrivals = inventory.arrivals().stream().map(Inputs::row).toList();
+    return new Inputs(asOf, inventory, arrivals, registers, tables);
+  }
+
+  private static Inventory freeze(Path inbox) {
+    try {
+      return Inventory.freeze(inbox, ReadLimits.DEFAULT);
+    } catch (IOException e) {
+      throw new UsageException("The inbox " + inbox + " cannot be listed: " + e.getMessage());
+    }
   }
 
   static Loaded registers(
@@ -57,6 +74,34 @@ record Inputs(
     Optional<Path> config = folders.officeConfig();
     return Registers.load(
         folders.registers(), config.isPresent() ? context.withOfficeConfig(config.get()) : context);
+  }
+
+  /** Keeps the bytes of a file; one that changed since the inventory gets a problem instead. */
+  ArrivalRow keep(ArrivalRow row, Originals originals) {
+    if (originals.has(row.sha256())) {
+      return row;
+    }
+    Arrival arrival =
+        inventory.arrivals().stream()
+            .filter(a -> a.relativePath().equals(row.path()))
+            .findFirst()
+            .orElseThrow();
+    return inventory.read(
+        arrival,
+        bytes -> {
+          originals.keep(row.sha256(), bytes);
+          return row;
+        },
+        problem ->
+            new ArrivalRow(
+                row.path(), row.sha256(), row.bytes(), problem.code(), problem.sentence()));
+  }
+
+  Intake intake() {
+    return new Intake(
+        new DocumentReader(ReadLimits.DEFAULT),
+        new Interpreter(tables.dictionary()),
+        ReadLimits.DEFAULT);
   }
 
   private static ArrivalRow row(Arrival arrival) {

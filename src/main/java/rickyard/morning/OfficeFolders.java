@@ -56,6 +56,18 @@ public record OfficeFolders(
     out.ifPresent(this::requireApart);
   }
 
+  /**
+   * Refuses an office without registers: there would be nothing to check.
+   *
+   * @throws UsageException naming the folder
+   */
+  public void checkRegisters() {
+    requireFolder("office", office);
+    if (!Files.isDirectory(registers)) {
+      throw new UsageException("There is no registers folder " + registers + " to check.");
+    }
+  }
+
   private static void requireFolder(String what, Path folder) {
     if (!Files.isDirectory(folder)) {
       throw new UsageException(

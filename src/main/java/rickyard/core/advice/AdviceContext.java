@@ -38,7 +38,7 @@ import rickyard.core.remedy.RemedySettings;
  * @param whyNotJudged why a lot has no analysis in force, by lot
  * @param turnedLots lots whose verdict an amended report changed since the last morning
  * @param askedAbout lots and horses about which a question is open
- * @param answered keys of what the office has answered: {@code grazing:HORSE}, {@code extras:HORSE}
+ * @param answered ids of the questions that the office has answered
  * @param problems bad register rows by horse
  * @param remedySettings the office's choices for proposals
  * @param units unit of the scale

@@ -15,7 +15,6 @@ import rickyard.core.judgement.Verdict;
 import rickyard.core.nutrition.ComingRation;
 import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.Diet;
-import rickyard.core.nutrition.Extras;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.HorseStatus;
 import rickyard.core.nutrition.Portion;
@@ -72,7 +71,7 @@ public final class HorseAdviser {
                 told(horse.id()),
                 then.stream().anyMatch(p -> context.turnedLots().contains(p.food().id())),
                 coming.isChanged(),
-                isWaiting(horse, groups, then),
+                isWaiting(horse, groups, then, coming),
                 problems));
     RemedyFinder.Found remedies =
         problems.isEmpty() && after != null && needsRemedy(after, lotLimits(groups, then))
@@ -93,7 +92,8 @@ public final class HorseAdviser {
         remedies.proposals(),
         remedies.days(),
         isAcute(horse) && !horse.vetPlan(),
-        coming.isChanged() || ruling.priority() != Priority.NONE);
+        coming.isChanged() || ruling.priority() != Priority.NONE,
+        HorseQuestions.open(horse, groups, coming, context.answered()));
   }
 
   private Optional<Ration> inForce(Horse horse) {
@@ -229,29 +229,11 @@ public final class HorseAdviser {
         .orElse(null);
   }
 
-  private boolean isWaiting(Horse horse, HorseGroups groups, List<Portion> portions) {
-    if (groups.groups().stream().allMatch(g -> g.startsWith("pregnant"))) {
-      return false;
-    }
-    return !outsideQuestions(horse).isEmpty()
-        || portions.stream().anyMatch(p -> context.askedAbout().contains(p.food().id()));
-  }
-
-  /**
-   * What is eaten outside the ration and not settled: {@code grazing} or {@code extras}; a herd on
-   * a shared bale is known by the register and judged elsewhere.
-   */
-  List<String> outsideQuestions(Horse horse) {
-    List<String> open = new ArrayList<>();
-    boolean grazes =
-        horse.grazingHoursPerDay().isEmpty() || horse.grazingHoursPerDay().getAsDouble() > 0;
-    if (grazes && !context.answered().contains("grazing:" + horse.id())) {
-      open.add("grazing");
-    }
-    if (horse.extras() != Extras.NONE && !context.answered().contains("extras:" + horse.id())) {
-      open.add("extras");
-    }
-    return open;
+  private boolean isWaiting(
+      Horse horse, HorseGroups groups, List<Portion> portions, ComingRation coming) {
+    return !HorseQuestions.open(horse, groups, coming, context.answered()).isEmpty()
+        || (HorseQuestions.hasSugarLimit(groups)
+            && portions.stream().anyMatch(p -> context.askedAbout().contains(p.food().id())));
   }
 
   private static List<String> changes(
