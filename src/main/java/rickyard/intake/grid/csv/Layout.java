@@ -22,7 +22,9 @@ enum Layout {
   private static final int LINES = 2000;
   private static final double LEAST = 0.3;
   private static final Pattern NUMBER = Pattern.compile("[<>≤≥~]?\\s*[-+−]?\\d[\\d.,' ]*\\s*%?");
-  private static final Pattern OTHERS = Pattern.compile("[;\\t|,]");
+  private static final Pattern WORDS = Pattern.compile(" +");
+  private static final Pattern DECIMAL = Pattern.compile("[^,;|\\d]*\\d+,\\d+[^,;|]*[,;]?");
+  private static final String OTHERS = ";\t|,";
   private static final Pattern GAP = Pattern.compile("\\S {2,}\\S");
 
   private final char mark;
@@ -76,7 +78,7 @@ enum Layout {
     }
     double share = (double) divided / lines.size();
     double likeness = divided < 2 ? 0.5 : (double) alike / (divided - 1);
-    double purity = fields == 0 ? 0 : (double) clean / fields;
+    double purity = fields == 0 ? 1 : (double) clean / fields;
     return share * (0.4 + 0.6 * likeness) * purity * purity;
   }
 
@@ -87,21 +89,39 @@ enum Layout {
     if (this != LISTING && GAP.matcher(field).find()) {
       return false;
     }
-    // A comma inside a phrase is ordinary; between digits, or another delimiter, it is not.
-    for (int at = 0; at < field.length(); at++) {
-      char c = field.charAt(at);
-      if (OTHERS.matcher(String.valueOf(c)).matches() && c != ',') {
-        return false;
-      }
-      if (c == ',' && this == LISTING && (at == 0 || at == field.length() - 1)) {
+    for (String word : WORDS.split(field, -1)) {
+      if (!isCleanWord(word)) {
         return false;
       }
     }
-    return this != LISTING || field.chars().filter(c -> c == ',').count() < 2;
+    return true;
+  }
+
+  /**
+   * A comma or semicolon at the end of a word is ordinary, a decimal comma too; a mark between
+   * words without a space looks like a delimiter that was overlooked.
+   */
+  private boolean isCleanWord(String word) {
+    for (int at = 0; at < word.length(); at++) {
+      char c = word.charAt(at);
+      if (OTHERS.indexOf(c) < 0 || c == mark) {
+        continue;
+      }
+      boolean last = at == word.length() - 1;
+      boolean ordinary = (c == ',' || c == ';') && last && at > 0 && this != LISTING;
+      if (!ordinary && !DECIMAL.matcher(word).matches()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Fields of one line: quotes kept together, trimmed ends ignored. */
   private List<String> split(String line) {
+    if (this == LISTING && line.indexOf('\t') >= 0) {
+      // A tab is a delimiter before it is a run of spaces.
+      return List.of(line);
+    }
     if (this == LISTING) {
       return Listing.pieces(line).stream().map(Listing.Piece::text).toList();
     }
@@ -116,7 +136,7 @@ enum Layout {
         fields.add(field.toString());
         field.setLength(0);
       } else {
-        field.append(quoted && OTHERS.matcher(String.valueOf(c)).matches() ? ' ' : c);
+        field.append(quoted && OTHERS.indexOf(c) >= 0 ? ' ' : c);
       }
     }
     fields.add(field.toString());

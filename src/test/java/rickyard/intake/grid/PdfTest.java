@@ -1,0 +1,242 @@
+package rickyard.intake.grid;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PdfTest {
+
+  private static Grid grid(Drawing drawing) {
+    return Looking.grid(Looking.open(drawing.bytes()));
+  }
+
+  private static Drawing table(Drawing drawing) {
+    return drawing
+        .text(60, 100, "Analyte")
+        .text(60, 115, "Crude protein")
+        .text(60, 130, "ADF")
+        .textTo(300, 100, "As fed")
+        .textTo(300, 115, "10.1")
+        .textTo(420, 100, "Dry matter")
+        .textTo(420, 115, "11.5")
+        .textTo(420, 130, "36.2");
+  }
+
+  private static final String TABLE =
+      "1: 1=Analyte | 2=As fed | 3=Dry matter\n2: 1=Crude protein | 2=10.1 | 3=11.5\n3: 1=ADF | 2=36.2";
+
+  @Test
+  void aBlankCellDrawnColumnByColumnStaysBlank() throws IOException {
+    try (Drawing drawing = table(new Drawing())) {
+      Grid grid = grid(drawing);
+      assertEquals(TABLE, Looking.rows(grid));
+      List<Row> rows = grid.pages().get(0).rows();
+      Cell value = rows.get(2).cells().get(1);
+      assertEquals(1.0, rows.get(0).cells().get(2).overlap(value), 1e-3);
+      assertEquals(0.0, rows.get(0).cells().get(1).overlap(value));
+      assertEquals(100, rows.get(0).top(), 0.01);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {90, 180, 270})
+  void aTurnedPageWithTurnedTextReadsTheSame(int rotation) throws IOException {
+    try (Drawing drawing = new Drawing()) {
+      drawing.page.setRotation(rotation);
+      drawing
+          .turned(rotation, 300, 300, "ADF")
+          .turned(
+              rotation,
+              300 + 100 * Math.cos(Math.toRadians(rotation)),
+              300 + 100 * Math.sin(Math.toRadians(rotation)),
+              "36.2");
+      assertEquals("1: 1=ADF | 2=36.2", Looking.rows(grid(drawing)));
+    }
+  }
+
+  @Test
+  void glyphByGlyphPlacementKeepsWordsWhole() throws IOException {
+    try (Drawing drawing = new Drawing()) {
+      String text = "Crude protein";
+      double x = 60;
+      for (String glyph : text.split("", -1)) {
+        if (!glyph.isEmpty()) {
+          drawing.text(x, 100, glyph);
+          x += drawing.width(glyph);
+        }
+      }
+      drawing.text(200, 100, "11.2");
+      assertEquals("1: 1=Crude protein | 2=11.2", Looking.rows(grid(drawing)));
+      assertEquals(List.of(), grid(drawing).cautions());
+    }
+  }
+
+  @Test
+  void invisibleTextDoesNotCount() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "NSC").text(200, 100, "9.1")) {
+      drawing.draw(c -> c.setRenderingMode(RenderingMode.NEITHER)).text(300, 100, "4.1");
+      assertEquals("1: 1=NSC | 2=9.1", Looking.rows(grid(drawing)));
+      assertEquals(List.of("hidden-text"), grid(drawing).cautions());
+    }
+  }
+
+  @Test
+  void whiteOnWhiteDoesNotCountButWhiteOnDarkDoes() throws IOException {
+    try (Drawing drawing = new Drawing()) {
+      drawing
+          .box(50, 85, 200, 20, new Color(0, 40, 80))
+          .draw(c -> c.setNonStrokingColor(Color.WHITE))
+          .text(60, 100, "Analyte")
+          .text(60, 120, "secret")
+          .draw(c -> c.setNonStrokingColor(Color.BLACK))
+          .text(60, 140, "ADF");
+      assertEquals("1: 1=Analyte\n2: 1=ADF", Looking.rows(grid(drawing)));
+      assertEquals(List.of("hidden-text"), grid(drawing).cautions());
+    }
+  }
+
+  @Test
+  void aFigurePaintedOverDoesNotCountAndTheNewOneDoes() throws IOException {
+    try (Drawing drawing = new Drawing()) {
+      drawing
+          .text(60, 100, "NSC")
+          .text(200, 100, "19.1")
+          .box(195, 88, 60, 16, Color.WHITE)
+          .text(200, 100, "9.1");
+      assertEquals("1: 1=NSC | 2=9.1", Looking.rows(grid(drawing)));
+      assertEquals(List.of("hidden-text"), grid(drawing).cautions());
+    }
+  }
+
+  @Test
+  void textOffThePageOrTooSmallDoesNotCount() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "NSC").text(700, 100, "9.1")) {
+      drawing.size = 0.4f;
+      drawing.text(200, 100, "4.1");
+      assertEquals("1: 1=NSC", Looking.rows(grid(drawing)));
+      assertEquals(List.of("hidden-text"), grid(drawing).cautions());
+    }
+  }
+
+  @Test
+  void textOutsideTheCropBoxDoesNotCount() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "NSC").text(60, 700, "below")) {
+      drawing.page.setCropBox(new PDRectangle(0, 400, 595, 442));
+      assertEquals("1: 1=NSC", Looking.rows(grid(drawing)));
+    }
+  }
+
+  @Test
+  void textThatIsClippedAwayDoesNotCount() throws IOException {
+    try (Drawing drawing = new Drawing()) {
+      drawing.draw(
+          c -> {
+            c.saveGraphicsState();
+            c.addRect(50, 700, 100, 100);
+            c.clip();
+          });
+      drawing.text(60, 100, "NSC").text(200, 100, "9.1");
+      drawing.draw(c -> c.restoreGraphicsState()).text(60, 120, "ADF");
+      assertEquals("1: 1=NSC\n2: 1=ADF", Looking.rows(grid(drawing)));
+    }
+  }
+
+  @Test
+  void theSameTextTwiceAtOnePlaceIsOne() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "11.11").text(60.3, 100, "11.11")) {
+      assertEquals("1: 1=11.11", Looking.rows(grid(drawing)));
+      assertEquals(List.of("overdrawn-text"), grid(drawing).cautions());
+    }
+  }
+
+  @Test
+  void differentFiguresOnTopOfOneAnotherCanNotBeRead() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "12.3").text(60, 100, "14.5")) {
+      String row = Looking.rows(grid(drawing));
+      assertTrue(row.indexOf(CellText.UNKNOWN) > 0, row);
+      assertEquals(List.of("overdrawn-text"), grid(drawing).cautions());
+    }
+  }
+
+  @Test
+  void aRaisedNoteIsNoDigit() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "12.3")) {
+      double end = 60 + drawing.width("12.3");
+      drawing.size = 6;
+      drawing.text(end, 96, "1").text(60, 130, "small");
+      assertEquals("1: 1=12.3¹\n2: 1=small", Looking.rows(grid(drawing)));
+    }
+  }
+
+  @Test
+  void aLoweredDigitInANameIsADigit() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "NO")) {
+      double end = 60 + drawing.width("NO");
+      drawing.size = 6;
+      drawing.text(end, 102, "3");
+      double next = end + drawing.width("3");
+      drawing.size = 10;
+      drawing.text(next, 100, "-N").text(200, 100, "340");
+      assertEquals("1: 1=NO3-N | 2=340", Looking.rows(grid(drawing)));
+    }
+  }
+
+  @Test
+  void leadersDivide() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "Crude protein ............ 11.2 %")) {
+      drawing.text(60, 115, "Ash......5");
+      assertEquals("1: 1=Crude protein | 2=11.2 %\n2: 1=Ash......5", Looking.rows(grid(drawing)));
+    }
+  }
+
+  @Test
+  void aFixedWidthFontDividesAtTwoSpaces() throws IOException {
+    try (Drawing drawing = new Drawing()) {
+      drawing.font = Drawing.FIXED;
+      drawing.text(60, 100, "Crude protein  10.1  11.5");
+      assertEquals("1: 1=Crude protein | 2=10.1 | 3=11.5", Looking.rows(grid(drawing)));
+    }
+  }
+
+  @Test
+  void aRuledLineDividesNarrowColumns() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "10.1").text(81, 100, "11.5")) {
+      drawing.draw(
+          c -> {
+            c.moveTo(80.2f, 842 - 110);
+            c.lineTo(80.2f, 842 - 80);
+            c.stroke();
+          });
+      assertEquals("1: 1=10.1 | 2=11.5", Looking.rows(grid(drawing)));
+    }
+  }
+
+  @Test
+  void aWatermarkAcrossThePageStaysOutOfTheTable() throws IOException {
+    try (Drawing drawing = table(new Drawing())) {
+      drawing.size = 60;
+      drawing.draw(c -> c.setNonStrokingColor(new Color(200, 200, 200)));
+      drawing.turned(45, 150, 300, "PRELIMINARY");
+      Grid grid = grid(drawing);
+      assertEquals(TABLE + "\n4: 1=PRELIMINARY", Looking.rows(grid));
+      assertEquals(List.of("turned-text"), grid.cautions());
+    }
+  }
+
+  @Test
+  void pagesKeepTheirNumbers() throws IOException {
+    try (Drawing drawing =
+        new Drawing().text(60, 100, "one").nextPage().nextPage().text(60, 100, "three")) {
+      List<Page> pages = grid(drawing).pages();
+      assertEquals(List.of(1, 3), pages.stream().map(Page::number).toList());
+    }
+  }
+}
