@@ -239,4 +239,51 @@ class PdfTest {
       assertEquals(List.of(1, 3), pages.stream().map(Page::number).toList());
     }
   }
+
+  @Test
+  void aPrintedWebPageKeepsItsColumns() throws IOException {
+    String page =
+        """
+        <html><head><style>
+        table { width: 100%; border-collapse: collapse } th, td { border: 1px solid #888 }
+        th { background: #003366; color: white } td.n { text-align: right }
+        .secret { color: white } </style></head><body><h1>Report 12</h1>
+        <table><tr><th>Analyte</th><th>As fed</th><th>Dry matter</th></tr>
+        <tr><td>Crude protein, %</td><td class="n">10.1</td><td class="n">11.5</td></tr>
+        <tr><td>ADF, %</td><td></td><td class="n">36.2</td></tr>
+        <tr><td>NSC, %</td><td class="n secret">1.1</td><td class="n">12.0</td></tr></table>
+        </body></html>
+        """;
+    java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
+    new com.openhtmltopdf.pdfboxout.PdfRendererBuilder()
+        .withHtmlContent(page, "")
+        .toStream(out)
+        .run();
+    Grid grid = Looking.grid(Looking.open(out.toByteArray()));
+    assertEquals(
+        "1: 1=Report 12\n2: 1=Analyte | 2=As fed | 3=Dry matter\n3: 1=Crude protein, % | 2=10.1 | 3=11.5\n4: 1=ADF, % | 2=36.2\n5: 1=NSC, % | 2=12.0",
+        Looking.rows(grid));
+    assertEquals(List.of("hidden-text"), grid.cautions());
+  }
+
+  @Test
+  void columnsThatStandCloseAreDividedWhereTheyWereDrawnApart() throws IOException {
+    try (Drawing drawing = new Drawing()) {
+      drawing.text(60, 100, "Dry matter").text(60, 115, "88.1").text(60, 130, "90.2");
+      drawing.text(110, 100, "Unit").text(110, 115, "%").text(110, 130, "%");
+      assertEquals(
+          "1: 1=Dry matter | 2=Unit\n2: 1=88.1 | 2=%\n3: 1=90.2 | 2=%",
+          Looking.rows(grid(drawing)));
+    }
+  }
+
+  @Test
+  void figuresThatNearlyTouchAreNotMadeOne() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "10")) {
+      double next = 60 + drawing.width("10") + 0.6;
+      drawing.text(60, 130, "x").text(60, 145, "y").text(next, 100, "11");
+      assertEquals("1: 1=10 11\n2: 1=x\n3: 1=y", Looking.rows(grid(drawing)));
+      assertEquals(List.of("readings-differ"), grid(drawing).cautions());
+    }
+  }
 }

@@ -25,6 +25,8 @@ import rickyard.intake.grid.UnreadableException;
 /** Reads the visible text of a PDF as cells with places. */
 public final class PdfPages {
   private static final int TAIL = 4096;
+  private static final int MOST_ON_A_PAGE = 100_000;
+  private static final int MOST_ON_A_LINE = 20_000;
 
   private final ReadLimits limits;
   private final Set<String> cautions = new TreeSet<>();
@@ -124,11 +126,16 @@ public final class PdfPages {
       }
       Turned turned = new Turned(angle, drawn.canvas().sheet());
       LineCells divider = new LineCells(turned.lines(drawn.canvas().lines()), cautions);
-      for (TextLine line : TextLine.of(byAngle.getOrDefault(angle, List.of()))) {
-        List<Cell> row = divider.of(line);
+      List<TextLine> lines = TextLine.of(byAngle.getOrDefault(angle, List.of()));
+      if (lines.stream().anyMatch(line -> line.length() > MOST_ON_A_LINE)) {
+        throw tooLong();
+      }
+      List<List<Cell>> cellsOfLines = divider.of(lines);
+      for (int at = 0; at < lines.size(); at++) {
+        List<Cell> row = cellsOfLines.get(at);
         count(row.size());
         if (!row.isEmpty()) {
-          rows.add(new Row(rows.size() + 1, below + line.base(), row));
+          rows.add(new Row(rows.size() + 1, below + lines.get(at).base(), row));
         }
       }
       // Text of another direction stands below everything, apart from the table.
@@ -138,7 +145,15 @@ public final class PdfPages {
     return rows;
   }
 
+  private static UnreadableException tooLong() {
+    return new UnreadableException(
+        "too-long", "A page of the PDF has more characters than are read; ask for another file.");
+  }
+
   private Map<Integer, List<Glyph>> visible(PageMarks.Drawn drawn) {
+    if (drawn.marks().size() > MOST_ON_A_PAGE) {
+      throw tooLong();
+    }
     Map<Integer, List<Glyph>> byAngle = new TreeMap<>();
     Map<Integer, Turned> frames = new TreeMap<>();
     int order = 0;
