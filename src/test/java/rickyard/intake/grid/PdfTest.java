@@ -286,4 +286,50 @@ class PdfTest {
       assertEquals(List.of("readings-differ"), grid(drawing).cautions());
     }
   }
+
+  @Test
+  void aFigureThatIsCrossedOutIsNoFigure() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "Starch").text(200, 100, "1.9")) {
+      drawing.draw(
+          c -> {
+            c.moveTo(199, 842 - 96.5f);
+            c.lineTo(215, 842 - 96.5f);
+            c.stroke();
+            c.moveTo(50, 842 - 104);
+            c.lineTo(400, 842 - 104);
+            c.stroke();
+          });
+      assertEquals("1: 1=Starch | 2=1.9" + CellText.UNKNOWN, Looking.rows(grid(drawing)));
+      assertEquals(List.of("struck-text"), grid(drawing).cautions());
+    }
+  }
+
+  @Test
+  void ligaturesAreLetters() {
+    assertEquals("Crude fibre flow", CellText.plain("Crude \uFB01bre \uFB02ow"));
+  }
+
+  @Test
+  void aFilledFormFieldCounts() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "Lot")) {
+      var note = new org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationFreeText();
+      note.setRectangle(new PDRectangle(200, 842 - 105, 100, 20));
+      var look =
+          new org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream(drawing.document);
+      look.setBBox(new PDRectangle(0, 0, 100, 20));
+      var fonts = new org.apache.pdfbox.pdmodel.PDResources();
+      var font = fonts.add(Drawing.SANS);
+      look.setResources(fonts);
+      try (var out = look.getContentStream().createOutputStream()) {
+        out.write(
+            ("BT /" + font.getName() + " 10 Tf 2 5 Td (H-12) Tj ET")
+                .getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+      }
+      var looks = new org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceDictionary();
+      looks.setNormalAppearance(look);
+      note.setAppearance(looks);
+      drawing.page.setAnnotations(List.of(note));
+      assertEquals("1: 1=Lot | 2=H-12", Looking.rows(grid(drawing)));
+    }
+  }
 }

@@ -170,4 +170,37 @@ class TextTableTest {
         Looking.grid(Looking.open("a,b\nc,d\n")).pages().get(0).rows().get(0).cells().get(1);
     assertEquals(new Cell("b", 100, 199, 2), second);
   }
+
+  @Test
+  void decimalCommasInPlainLinesAreNeverDivided() {
+    assertEquals("1: 1=DM: 88,1\n2: 1=ADF: 36,2", rows("DM: 88,1\nADF: 36,2\n"));
+    assertEquals(
+        "1: 1=Farm, North\n2: 1=ADF 36,2\n3: 1=NDF 50,1",
+        rows("Farm, North\nADF 36,2\nNDF 50,1\n"));
+    assertEquals("1: 1=12,5\n2: 1=13,1", rows("12,5\n13,1\n"));
+  }
+
+  @Test
+  void unquotedDecimalCommasInACommaTableAreCautioned() {
+    Grid grid =
+        Looking.grid(Looking.open("Analyte,Value,Unit\nK,1,2,%\nFe,120,mg/kg\nZn,20,mg/kg\n"));
+    assertEquals(List.of("readings-differ"), grid.cautions());
+    assertEquals(
+        List.of(),
+        Looking.grid(Looking.open("Lot,H1\n\nAnalyte,AF,DM\nFe,110,120\nZn,20,22\n")).cautions());
+  }
+
+  @Test
+  void linesDrawnWithCharactersAreNoCells() {
+    assertEquals(
+        "2: 2=ADF | 3=36.2\n4: 2=NDF | 3=-",
+        rows("+-----+------+\n| ADF | 36.2 |\n+-----+------+\n| NDF | - |\n+-----+------+\n"));
+  }
+
+  @Test
+  void aColonAtTheHeadOfAValueBelongsToItsName() {
+    assertEquals(
+        "1: 1=Sample ID | 2=H-12\n2: 1=ADF | 2=36.2",
+        rows("Sample ID ..... : H-12\nADF ........... : 36.2\n"));
+  }
 }

@@ -22,6 +22,11 @@ enum Layout {
   private static final int LINES = 2000;
   private static final double LEAST = 0.3;
   private static final Pattern NUMBER = Pattern.compile("[<>≤≥~]?\\s*[-+−]?\\d[\\d.,' ]*\\s*%?");
+
+  /** A line drawn with characters, as around and between rows. */
+  static final Pattern RULED = Pattern.compile("[-=_+|:*~ \\t]{3,}");
+
+  private static final Pattern INNER_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
   private static final Pattern WORDS = Pattern.compile(" +");
   private static final Pattern DECIMAL = Pattern.compile("[^,;|\\d]*\\d+,\\d+[^,;|]*[,;]?");
   private static final String OTHERS = ";\t|,";
@@ -40,7 +45,11 @@ enum Layout {
 
   /** The layout that explains the lines best. */
   static Layout of(List<String> lines) {
-    List<String> told = lines.stream().filter(l -> !l.isBlank()).limit(LINES).toList();
+    List<String> told =
+        lines.stream()
+            .filter(l -> !l.isBlank() && !RULED.matcher(l).matches())
+            .limit(LINES)
+            .toList();
     Layout best = LISTING;
     double bestScore = Math.max(LEAST, LISTING.score(told));
     for (Layout each : List.of(SEMICOLON, TAB, PIPE, COMMA)) {
@@ -60,6 +69,7 @@ enum Layout {
     int fields = 0;
     int clean = 0;
     int before = -1;
+    boolean doubtful = this == COMMA && !hasHead(lines);
     for (String line : lines) {
       List<String> split = split(line);
       int width = split.size();
@@ -67,9 +77,10 @@ enum Layout {
       alike += width > 1 && width == before ? 1 : 0;
       before = width;
       if (width > 1) {
+        boolean mayBeDecimal = this == COMMA && mayBeDecimal(line, doubtful);
         for (String field : split) {
           fields += field.isBlank() ? 0 : 1;
-          clean += !field.isBlank() && isClean(field.strip()) ? 1 : 0;
+          clean += !field.isBlank() && !mayBeDecimal && isClean(field.strip()) ? 1 : 0;
         }
       }
     }
@@ -80,6 +91,37 @@ enum Layout {
     double likeness = divided < 2 ? 0.5 : (double) alike / (divided - 1);
     double purity = fields == 0 ? 1 : (double) clean / fields;
     return share * (0.4 + 0.6 * likeness) * purity * purity;
+  }
+
+  /** Whether a line of names, without a digit, is divided as most lines are. */
+  private boolean hasHead(List<String> lines) {
+    int usual = usualWidth(lines);
+    return lines.stream()
+        .anyMatch(
+            line ->
+                !line.contains(", ")
+                    && line.chars().noneMatch(Character::isDigit)
+                    && usual > 1
+                    && split(line).size() == usual);
+  }
+
+  /**
+   * Whether a comma between digits may be a decimal comma: no point stands in either figure, and
+   * either no head tells of columns or a name with a colon stands before it.
+   */
+  private boolean mayBeDecimal(String line, boolean headless) {
+    if (line.indexOf('"') >= 0) {
+      return false;
+    }
+    List<String> fields = split(line);
+    for (int at = 1; at < fields.size(); at++) {
+      String pair = fields.get(at - 1) + mark + fields.get(at);
+      boolean named = fields.get(at - 1).indexOf(':') >= 0 || fields.get(at - 1).indexOf('=') >= 0;
+      if ((headless || named) && pair.indexOf('.') < 0 && INNER_COMMA.matcher(pair).find()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean isClean(String field) {

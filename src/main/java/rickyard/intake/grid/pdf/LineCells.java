@@ -33,7 +33,7 @@ final class LineCells {
       List<Cell> cells = new ArrayList<>();
       for (List<Glyph> group : groups.get(at)) {
         for (List<Glyph> piece : Seams.divided(group, blanks, groups, at)) {
-          close(piece, blanks, cells);
+          close(cells.isEmpty() ? piece : withoutColon(piece), blanks, cells);
         }
       }
       all.add(cells);
@@ -90,13 +90,44 @@ final class LineCells {
         .toArray();
   }
 
+  /** A colon at the head of a value belongs to the name before it. */
+  private static List<Glyph> withoutColon(List<Glyph> piece) {
+    return piece.get(0).text().equals(":") ? piece.subList(1, piece.size()) : piece;
+  }
+
   private void close(List<Glyph> open, List<Glyph> blanks, List<Cell> cells) {
-    String text = CellText.plain(spelled(open, blanks));
+    if (open.isEmpty()) {
+      return;
+    }
+    String text = CellText.plain(spelled(open, blanks) + (isStruck(open) ? struck() : ""));
     double left = open.stream().mapToDouble(Glyph::left).min().orElseThrow();
     double right = open.stream().mapToDouble(Glyph::right).max().orElseThrow();
     if (!text.isEmpty()) {
       cells.add(new Cell(text, left, right, cells.size() + 1));
     }
+  }
+
+  /** What is crossed out is no longer said; the mark keeps it from being read as a figure. */
+  private String struck() {
+    cautions.add("struck-text");
+    return String.valueOf(CellText.UNKNOWN);
+  }
+
+  private boolean isStruck(List<Glyph> piece) {
+    Glyph first = piece.get(0);
+    double from = first.left();
+    double to = piece.get(piece.size() - 1).right();
+    return ruled.stream()
+        .filter(r -> Math.abs(r.getY1() - r.getY2()) < 1)
+        .filter(r -> r.getY1() < first.base() - 0.15 * first.size())
+        .filter(r -> r.getY1() > first.base() - 0.5 * first.size())
+        .anyMatch(
+            r -> {
+              double left = Math.min(r.getX1(), r.getX2());
+              double right = Math.max(r.getX1(), r.getX2());
+              double common = Math.min(right, to) - Math.max(left, from);
+              return common > 0.6 * (to - from) && right - left < to - from + 2 * first.size();
+            });
   }
 
   private String spelled(List<Glyph> glyphs, List<Glyph> blanks) {

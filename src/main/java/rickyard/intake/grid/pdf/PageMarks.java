@@ -1,12 +1,14 @@
 package rickyard.intake.grid.pdf;
 
 import java.awt.geom.Path2D;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import org.apache.pdfbox.contentstream.operator.DrawObject;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.contentstream.operator.OperatorProcessor;
@@ -25,8 +27,10 @@ import org.apache.pdfbox.contentstream.operator.color.SetStrokingDeviceRGBColor;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
@@ -51,13 +55,12 @@ final class PageMarks extends PDFTextStripper {
   private List<Mark> marks = new ArrayList<>();
   private double spaceWidth;
   private String spelled = "";
+  private BiConsumer<Integer, Drawn> onPage = (number, drawn) -> {};
   private int glyphs;
   private int operations;
 
   PageMarks(ReadLimits limits) throws IOException {
     this.limits = limits;
-    // Pages are handed over one by one, so the number of the current page stays 0.
-    setStartPage(0);
     followColours();
     followPaths();
   }
@@ -148,18 +151,32 @@ final class PageMarks extends PDFTextStripper {
   /** A page as it was drawn. */
   record Drawn(List<Mark> marks, Canvas canvas) {}
 
+  /** Follows all pages; each is handed over with its number from 1 as soon as it is drawn. */
+  void draw(PDDocument document, BiConsumer<Integer, Drawn> onPage) throws IOException {
+    for (PDPage page : document.getPages()) {
+      if (!page.hasContents() && !page.getAnnotations().isEmpty()) {
+        // The library passes over a page that has nothing but notes on it.
+        byte[] nothing = {' '};
+        page.setContents(new PDStream(document, new ByteArrayInputStream(nothing)));
+      }
+    }
+    this.onPage = onPage;
+    processPages(document.getPages());
+  }
+
   /** Follows one page from first to last operation, notes and form fields last. */
-  Drawn draw(PDPage page) throws IOException {
+  @Override
+  public void processPage(PDPage page) throws IOException {
     canvas = new Canvas(page.getCropBox());
     painting = new Painting(this, canvas);
     marks = new ArrayList<>();
-    processPage(page);
+    super.processPage(page);
     for (PDAnnotation note : page.getAnnotations()) {
       if (!note.isHidden() && !note.isNoView() && !"Popup".equals(note.getSubtype())) {
         showAnnotation(note);
       }
     }
-    return new Drawn(marks, canvas);
+    onPage.accept(getCurrentPageNo(), new Drawn(marks, canvas));
   }
 
   Set<String> cautions() {

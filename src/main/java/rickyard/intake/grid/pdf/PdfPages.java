@@ -11,7 +11,6 @@ import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import rickyard.intake.grid.Cell;
 import rickyard.intake.grid.CellText;
@@ -81,20 +80,17 @@ public final class PdfPages {
     }
     PageMarks marks = new PageMarks(limits);
     List<Page> pages = new ArrayList<>();
-    List<Integer> blank = new ArrayList<>();
-    int number = 0;
-    for (PDPage page : document.getPages()) {
-      number++;
-      List<Row> rows = rows(marks.draw(page));
-      if (rows.isEmpty()) {
-        blank.add(number);
-      } else {
-        pages.add(new Page(number, "", rows));
-      }
-    }
+    marks.draw(
+        document,
+        (number, drawn) -> {
+          List<Row> rows = rows(drawn);
+          if (!rows.isEmpty()) {
+            pages.add(new Page(number, "", rows));
+          }
+        });
     cautions.addAll(marks.cautions());
     refuseUnread(pages);
-    if (!blank.isEmpty() && anyPicture) {
+    if (anyPicture) {
       cautions.add("page-without-text");
     }
     return new Opened.Cells("pdf", new Grid(Grid.Kind.PLACED, pages, List.copyOf(cautions)));
