@@ -332,4 +332,24 @@ class PdfTest {
       assertEquals("1: 1=Lot | 2=H-12", Looking.rows(grid(drawing)));
     }
   }
+
+  @Test
+  void aLayerThatIsSwitchedOffDoesNotCount() throws IOException {
+    try (Drawing drawing = new Drawing().text(60, 100, "NSC").text(200, 100, "9.1")) {
+      var layer =
+          new org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup("old");
+      var all =
+          new org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties();
+      all.addGroup(layer);
+      all.setGroupEnabled(layer, false);
+      drawing.document.getDocumentCatalog().setOCProperties(all);
+      drawing
+          .draw(c -> c.beginMarkedContent(org.apache.pdfbox.cos.COSName.OC, layer))
+          .text(300, 100, "4.1")
+          .draw(c -> c.endMarkedContent())
+          .text(60, 120, "ADF");
+      assertEquals("1: 1=NSC | 2=9.1\n2: 1=ADF", Looking.rows(grid(drawing)));
+      assertEquals(List.of("hidden-text"), grid(drawing).cautions());
+    }
+  }
 }

@@ -203,4 +203,14 @@ class TextTableTest {
         "1: 1=Sample ID | 2=H-12\n2: 1=ADF | 2=36.2",
         rows("Sample ID ..... : H-12\nADF ........... : 36.2\n"));
   }
+
+  @Test
+  void wholeNumbersBelowNumberedHeadsAreStillDivided() {
+    assertEquals(
+        "1: 1=Analyte | 2=Lot 1 | 3=Lot 2\n2: 1=Fe | 2=120 | 3=135\n3: 1=Zn | 2=20 | 3=22",
+        rows("Analyte,Lot 1,Lot 2\nFe,120,135\nZn,20,22\n"));
+    assertEquals(
+        "1: 1=H1 | 2=88.1 | 3=120 | 4=35\n2: 1=H2 | 2=90.0 | 3=99 | 4=20",
+        rows("H1,88.1,120,35\nH2,90.0,99,20\n"));
+  }
 }

@@ -27,6 +27,7 @@ enum Layout {
   static final Pattern RULED = Pattern.compile("[-=_+|:*~ \\t]{3,}");
 
   private static final Pattern INNER_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
+  private static final Pattern POINTED = Pattern.compile("[<>]?\\s*\\d+\\.\\d+");
   private static final Pattern WORDS = Pattern.compile(" +");
   private static final Pattern DECIMAL = Pattern.compile("[^,;|\\d]*\\d+,\\d+[^,;|]*[,;]?");
   private static final String OTHERS = ";\t|,";
@@ -69,7 +70,7 @@ enum Layout {
     int fields = 0;
     int clean = 0;
     int before = -1;
-    boolean doubtful = this == COMMA && !hasHead(lines);
+    boolean doubtful = this == COMMA && !hasHead(lines) && !hasPoint(lines);
     for (String line : lines) {
       List<String> split = split(line);
       int width = split.size();
@@ -93,16 +94,25 @@ enum Layout {
     return share * (0.4 + 0.6 * likeness) * purity * purity;
   }
 
-  /** Whether a line of names, without a digit, is divided as most lines are. */
+  /** Whether a line of names is divided as most lines are. */
   private boolean hasHead(List<String> lines) {
     int usual = usualWidth(lines);
+    return usual > 1 && lines.stream().anyMatch(line -> isHead(line, usual));
+  }
+
+  private boolean isHead(String line, int usual) {
+    List<String> fields = split(line);
+    return fields.size() == usual
+        && !line.contains(", ")
+        && !INNER_COMMA.matcher(line).find()
+        && fields.stream().allMatch(f -> f.isBlank() || Character.isLetter(f.strip().charAt(0)));
+  }
+
+  /** Whether some field is a figure with a decimal point: then no comma is one. */
+  private boolean hasPoint(List<String> lines) {
     return lines.stream()
-        .anyMatch(
-            line ->
-                !line.contains(", ")
-                    && line.chars().noneMatch(Character::isDigit)
-                    && usual > 1
-                    && split(line).size() == usual);
+        .flatMap(line -> split(line).stream())
+        .anyMatch(field -> POINTED.matcher(field.strip()).matches());
   }
 
   /**

@@ -3,7 +3,9 @@ package rickyard.intake.grid.pdf;
 import java.awt.geom.Path2D;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -25,6 +27,7 @@ import org.apache.pdfbox.contentstream.operator.color.SetStrokingDeviceCMYKColor
 import org.apache.pdfbox.contentstream.operator.color.SetStrokingDeviceGrayColor;
 import org.apache.pdfbox.contentstream.operator.color.SetStrokingDeviceRGBColor;
 import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -40,6 +43,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
+import org.jspecify.annotations.Nullable;
 import rickyard.intake.grid.CellText;
 import rickyard.intake.grid.ReadLimits;
 import rickyard.intake.grid.UnreadableException;
@@ -56,6 +60,8 @@ final class PageMarks extends PDFTextStripper {
   private double spaceWidth;
   private String spelled = "";
   private BiConsumer<Integer, Drawn> onPage = (number, drawn) -> {};
+  private final Deque<Boolean> layersOff = new ArrayDeque<>();
+  private Layers layers = Layers.NONE;
   private int glyphs;
   private int operations;
 
@@ -161,6 +167,7 @@ final class PageMarks extends PDFTextStripper {
       }
     }
     this.onPage = onPage;
+    layers = Layers.of(document);
     processPages(document.getPages());
   }
 
@@ -170,6 +177,7 @@ final class PageMarks extends PDFTextStripper {
     canvas = new Canvas(page.getCropBox());
     painting = new Painting(this, canvas);
     marks = new ArrayList<>();
+    layersOff.clear();
     super.processPage(page);
     for (PDAnnotation note : page.getAnnotations()) {
       if (!note.isHidden() && !note.isNoView() && !"Popup".equals(note.getSubtype())) {
@@ -181,6 +189,18 @@ final class PageMarks extends PDFTextStripper {
 
   Set<String> cautions() {
     return cautions;
+  }
+
+  @Override
+  public void beginMarkedContentSequence(COSName tag, @Nullable COSDictionary properties) {
+    layersOff.push(COSName.OC.equals(tag) && properties != null && layers.isOff(properties));
+    super.beginMarkedContentSequence(tag, properties);
+  }
+
+  @Override
+  public void endMarkedContentSequence() {
+    layersOff.poll();
+    super.endMarkedContentSequence();
   }
 
   @Override
@@ -231,7 +251,10 @@ final class PageMarks extends PDFTextStripper {
     double width = Math.max(Math.abs(advance.getX()) * along, size * 0.01);
     double angle = StrictMath.toDegrees(StrictMath.atan2(frame.getShearY(), frame.getScaleX()));
     boolean unseen =
-        !(size >= SMALLEST && width < 1e5) || clippedAway(frame, advance) || leavesNoTrace();
+        !(size >= SMALLEST && width < 1e5)
+            || layersOff.contains(true)
+            || clippedAway(frame, advance)
+            || leavesNoTrace();
     marks.add(
         new Mark(
             text,
@@ -293,7 +316,7 @@ final class PageMarks extends PDFTextStripper {
     }
     COSBase all = getResources().getCOSObject().getDictionaryObject(COSName.XOBJECT);
     boolean opaque =
-        all instanceof org.apache.pdfbox.cos.COSDictionary named
+        all instanceof COSDictionary named
             && named.getDictionaryObject(name) instanceof COSStream image
             && image.getDictionaryObject(COSName.SMASK) == null
             && image.getDictionaryObject(COSName.MASK) == null
