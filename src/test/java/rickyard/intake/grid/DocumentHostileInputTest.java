@@ -222,4 +222,45 @@ class DocumentHostileInputTest {
       }
     }
   }
+
+  @Test
+  void whateverIsDamagedThereIsAResult() {
+    byte[] mail =
+        utf8(
+            """
+            From: a@example.org
+            Date: Mon, 2 Nov 2026 08:00:00 +0000
+            MIME-Version: 1.0
+            Content-Type: multipart/mixed; boundary=b
+
+            --b
+
+            ADF 36.2
+            --b
+            Content-Type: text/csv; charset=utf-16; name="x.csv"
+
+            a;b
+            --b--
+            """);
+    List<byte[]> wholes =
+        List.of(
+            report(),
+            mail,
+            ContainerTest.zip("a.csv", utf8("a,b\nc,d\n"), "b.pdf", report()),
+            utf8("<html><table><tr><td colspan=3>a</td><td>b</td></tr></table></html>"),
+            utf8("Lot;\"DM\";ADF\nH1;88,1;\"36,2\"\n"));
+    Random random = new Random(4711);
+    for (int round = 0; round < 500; round++) {
+      byte[] changed = wholes.get(round % wholes.size()).clone();
+      for (int change = 0; change <= random.nextInt(20); change++) {
+        changed[random.nextInt(changed.length)] = (byte) random.nextInt(256);
+      }
+      byte[] cut = Arrays.copyOf(changed, 1 + random.nextInt(changed.length));
+      for (byte[] each : List.of(changed, cut)) {
+        List<Unfolding.Leaf> leaves =
+            Unfolding.of(new DocumentReader(), each, "x", ReadLimits.DEFAULT);
+        assertFalse(leaves.isEmpty());
+      }
+    }
+  }
 }

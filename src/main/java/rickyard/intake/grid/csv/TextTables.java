@@ -27,6 +27,7 @@ public final class TextTables {
    * Reads a text.
    *
    * @return cells, with cautions {@code encoding-guessed}, {@code quotes-unbalanced}, {@code
+   *     readings-differ} (decimal commas without quotes may have been divided), {@code
    *     control-characters} or {@code hidden-text} where they apply
    * @throws UnreadableException where the bytes hold no text or more than the limits
    */

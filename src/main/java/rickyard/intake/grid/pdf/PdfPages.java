@@ -41,8 +41,11 @@ public final class PdfPages {
   /**
    * Reads a PDF.
    *
-   * @return cells, with cautions {@code hidden-text}, {@code overdrawn-text}, {@code turned-text},
-   *     {@code unmapped-text}, {@code page-without-text} or {@code damaged-parts} where they apply
+   * @return cells, with cautions where they apply: {@code hidden-text} (left out), {@code
+   *     overdrawn-text}, {@code struck-text}, {@code readings-differ} and {@code unmapped-text}
+   *     (the characters concerned are {@link CellText#UNKNOWN} or stand apart, so that no figure
+   *     can be read), {@code turned-text} (rows in another direction come last), {@code
+   *     page-without-text} and {@code damaged-parts}
    * @throws UnreadableException codes {@code encrypted}, {@code damaged}, {@code no-text}, {@code
    *     unmapped-text} and those of the limits
    */
