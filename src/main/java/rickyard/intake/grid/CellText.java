@@ -28,11 +28,20 @@ public final class CellText {
           out.append(' ');
         }
         gap = false;
-        out.appendCodePoint(isUnreadable(point) ? UNKNOWN : point);
+        append(out, point);
       }
     }
     String line = Normalizer.normalize(out, Normalizer.Form.NFC).strip();
     return line.isBlank() ? "" : line;
+  }
+
+  private static void append(StringBuilder out, int point) {
+    if (point >= 0xFB00 && point <= 0xFB06) {
+      // Letters drawn in one piece: fi, fl and their like.
+      out.append(Normalizer.normalize(Character.toString(point), Normalizer.Form.NFKC));
+    } else {
+      out.appendCodePoint(isUnreadable(point) ? UNKNOWN : point);
+    }
   }
 
   /** Whether a character turns the direction of what follows, so that eye and file differ. */

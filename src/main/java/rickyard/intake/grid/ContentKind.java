@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.tika.metadata.Metadata;
 import org.apache.tika.mime.MediaType;
 import org.apache.tika.mime.MimeTypes;
@@ -25,6 +26,13 @@ enum ContentKind {
   OTHER("other");
 
   private static final int HEAD = 1024;
+
+  /** Mails carry many stations before the headers that tell. */
+  private static final int MAIL_HEAD = 1 << 14;
+
+  private static final Pattern SENDER =
+      Pattern.compile("\n(received:|from:[^\n]*(\n[ \t][^\n]*)?@)");
+
   private static final Set<String> ARCHIVES =
       Set.of(
           "application/gzip",
@@ -56,16 +64,16 @@ enum ContentKind {
 
   /** Decides by the first bytes; text is what the detector finds no other name for. */
   static ContentKind of(byte[] bytes) {
-    String head = head(bytes);
+    String head = head(bytes, HEAD);
     if (head.contains("%PDF-")) {
       return PDF;
     }
     String type = detected(bytes);
-    if (type.equals("application/zip")) {
+    if (type.equals("application/zip") || head.startsWith("PK\u0003\u0004")) {
       return ZIP;
     }
     if (type.equals("message/rfc822")) {
-      return looksLikeMail(head) ? MAIL : TEXT;
+      return looksLikeMail(head(bytes, MAIL_HEAD)) ? MAIL : TEXT;
     }
     if (type.equals("text/html") || type.equals("application/xhtml+xml")) {
       return HTML;
@@ -109,8 +117,7 @@ enum ContentKind {
     String lower = "\n" + head.toLowerCase(Locale.ROOT).replace("\r", "");
     int blank = lower.indexOf("\n\n", 1);
     String headers = blank < 0 ? lower : lower.substring(0, blank);
-    boolean sender = headers.contains("\nfrom:") || headers.contains("\nreceived:");
-    return sender
+    return SENDER.matcher(headers).find()
         && (headers.contains("\ndate:")
             || headers.contains("\nsubject:")
             || headers.contains("\nmime-version:")
@@ -123,7 +130,7 @@ enum ContentKind {
     return lower.contains("<html") || lower.contains("<!doctype html") || lower.contains("<table");
   }
 
-  private static String head(byte[] bytes) {
-    return new String(bytes, 0, Math.min(HEAD, bytes.length), StandardCharsets.ISO_8859_1);
+  private static String head(byte[] bytes, int length) {
+    return new String(bytes, 0, Math.min(length, bytes.length), StandardCharsets.ISO_8859_1);
   }
 }

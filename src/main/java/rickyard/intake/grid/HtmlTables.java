@@ -194,7 +194,12 @@ final class HtmlTables {
     }
   }
 
-  private static Cell cell(String text, int column, int span) {
+  private Cell cell(String text, int column, int span) {
+    if (text.length() > limits.cellChars()) {
+      throw new UnreadableException(
+          "cell-too-long",
+          "One cell holds more than " + limits.cellChars() + " characters; this is no report.");
+    }
     return new Cell(text, 100.0 * column, 100.0 * (column + span - 1) + 99, column + 1);
   }
 

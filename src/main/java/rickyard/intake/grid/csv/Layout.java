@@ -22,7 +22,15 @@ enum Layout {
   private static final int LINES = 2000;
   private static final double LEAST = 0.3;
   private static final Pattern NUMBER = Pattern.compile("[<>≤≥~]?\\s*[-+−]?\\d[\\d.,' ]*\\s*%?");
-  private static final Pattern OTHERS = Pattern.compile("[;\\t|,]");
+
+  /** A line drawn with characters, as around and between rows. */
+  static final Pattern RULED = Pattern.compile("[-=_+|:*~ \\t]{3,}");
+
+  private static final Pattern INNER_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
+  private static final Pattern POINTED = Pattern.compile("[<>]?\\s*\\d+\\.\\d+");
+  private static final Pattern WORDS = Pattern.compile(" +");
+  private static final Pattern DECIMAL = Pattern.compile("[^,;|\\d]*\\d+,\\d+[^,;|]*[,;]?");
+  private static final String OTHERS = ";\t|,";
   private static final Pattern GAP = Pattern.compile("\\S {2,}\\S");
 
   private final char mark;
@@ -38,7 +46,11 @@ enum Layout {
 
   /** The layout that explains the lines best. */
   static Layout of(List<String> lines) {
-    List<String> told = lines.stream().filter(l -> !l.isBlank()).limit(LINES).toList();
+    List<String> told =
+        lines.stream()
+            .filter(l -> !l.isBlank() && !RULED.matcher(l).matches())
+            .limit(LINES)
+            .toList();
     Layout best = LISTING;
     double bestScore = Math.max(LEAST, LISTING.score(told));
     for (Layout each : List.of(SEMICOLON, TAB, PIPE, COMMA)) {
@@ -58,6 +70,7 @@ enum Layout {
     int fields = 0;
     int clean = 0;
     int before = -1;
+    boolean doubtful = this == COMMA && !hasHead(lines) && !hasPoint(lines);
     for (String line : lines) {
       List<String> split = split(line);
       int width = split.size();
@@ -65,9 +78,10 @@ enum Layout {
       alike += width > 1 && width == before ? 1 : 0;
       before = width;
       if (width > 1) {
+        boolean mayBeDecimal = this == COMMA && mayBeDecimal(line, doubtful);
         for (String field : split) {
           fields += field.isBlank() ? 0 : 1;
-          clean += !field.isBlank() && isClean(field.strip()) ? 1 : 0;
+          clean += !field.isBlank() && !mayBeDecimal && isClean(field.strip()) ? 1 : 0;
         }
       }
     }
@@ -76,8 +90,48 @@ enum Layout {
     }
     double share = (double) divided / lines.size();
     double likeness = divided < 2 ? 0.5 : (double) alike / (divided - 1);
-    double purity = fields == 0 ? 0 : (double) clean / fields;
+    double purity = fields == 0 ? 1 : (double) clean / fields;
     return share * (0.4 + 0.6 * likeness) * purity * purity;
+  }
+
+  /** Whether a line of names is divided as most lines are. */
+  private boolean hasHead(List<String> lines) {
+    int usual = usualWidth(lines);
+    return usual > 1 && lines.stream().anyMatch(line -> isHead(line, usual));
+  }
+
+  private boolean isHead(String line, int usual) {
+    List<String> fields = split(line);
+    return fields.size() == usual
+        && !line.contains(", ")
+        && !INNER_COMMA.matcher(line).find()
+        && fields.stream().allMatch(f -> f.isBlank() || Character.isLetter(f.strip().charAt(0)));
+  }
+
+  /** Whether some field is a figure with a decimal point: then no comma is one. */
+  private boolean hasPoint(List<String> lines) {
+    return lines.stream()
+        .flatMap(line -> split(line).stream())
+        .anyMatch(field -> POINTED.matcher(field.strip()).matches());
+  }
+
+  /**
+   * Whether a comma between digits may be a decimal comma: no point stands in either figure, and
+   * either no head tells of columns or a name with a colon stands before it.
+   */
+  private boolean mayBeDecimal(String line, boolean headless) {
+    if (line.indexOf('"') >= 0) {
+      return false;
+    }
+    List<String> fields = split(line);
+    for (int at = 1; at < fields.size(); at++) {
+      String pair = fields.get(at - 1) + mark + fields.get(at);
+      boolean named = fields.get(at - 1).indexOf(':') >= 0 || fields.get(at - 1).indexOf('=') >= 0;
+      if ((headless || named) && pair.indexOf('.') < 0 && INNER_COMMA.matcher(pair).find()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean isClean(String field) {
@@ -87,21 +141,39 @@ enum Layout {
     if (this != LISTING && GAP.matcher(field).find()) {
       return false;
     }
-    // A comma inside a phrase is ordinary; between digits, or another delimiter, it is not.
-    for (int at = 0; at < field.length(); at++) {
-      char c = field.charAt(at);
-      if (OTHERS.matcher(String.valueOf(c)).matches() && c != ',') {
-        return false;
-      }
-      if (c == ',' && this == LISTING && (at == 0 || at == field.length() - 1)) {
+    for (String word : WORDS.split(field, -1)) {
+      if (!isCleanWord(word)) {
         return false;
       }
     }
-    return this != LISTING || field.chars().filter(c -> c == ',').count() < 2;
+    return true;
+  }
+
+  /**
+   * A comma or semicolon at the end of a word is ordinary, a decimal comma too; a mark between
+   * words without a space looks like a delimiter that was overlooked.
+   */
+  private boolean isCleanWord(String word) {
+    for (int at = 0; at < word.length(); at++) {
+      char c = word.charAt(at);
+      if (OTHERS.indexOf(c) < 0 || c == mark) {
+        continue;
+      }
+      boolean last = at == word.length() - 1;
+      boolean ordinary = (c == ',' || c == ';') && last && at > 0 && this != LISTING;
+      if (!ordinary && !DECIMAL.matcher(word).matches()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Fields of one line: quotes kept together, trimmed ends ignored. */
   private List<String> split(String line) {
+    if (this == LISTING && line.indexOf('\t') >= 0) {
+      // A tab is a delimiter before it is a run of spaces.
+      return List.of(line);
+    }
     if (this == LISTING) {
       return Listing.pieces(line).stream().map(Listing.Piece::text).toList();
     }
@@ -116,7 +188,7 @@ enum Layout {
         fields.add(field.toString());
         field.setLength(0);
       } else {
-        field.append(quoted && OTHERS.matcher(String.valueOf(c)).matches() ? ' ' : c);
+        field.append(quoted && OTHERS.indexOf(c) >= 0 ? ' ' : c);
       }
     }
     fields.add(field.toString());

@@ -34,6 +34,12 @@ final class Listing {
         at++;
         end = line.charAt(at - 1) == ' ' ? end : at;
       }
+      // A colon at the head of a value belongs to the name before it.
+      while (!pieces.isEmpty()
+          && from < end
+          && (line.charAt(from) == ':' || line.charAt(from) == ' ')) {
+        from++;
+      }
       String text = CellText.plain(line.substring(from, end));
       if (!text.isEmpty()) {
         pieces.add(new Piece(text, from, end));
@@ -71,7 +77,6 @@ final class Listing {
           for (int dot = at; dot < end; dot++) {
             out.setCharAt(dot, ' ');
           }
-          // One dot fewer than two spaces still divides.
         }
         at = end;
       } else {

@@ -27,6 +27,7 @@ public final class TextTables {
    * Reads a text.
    *
    * @return cells, with cautions {@code encoding-guessed}, {@code quotes-unbalanced}, {@code
+   *     readings-differ} (decimal commas without quotes may have been divided), {@code
    *     control-characters} or {@code hidden-text} where they apply
    * @throws UnreadableException where the bytes hold no text or more than the limits
    */
@@ -36,6 +37,12 @@ public final class TextTables {
 
   private Opened read(Decoded decoded) {
     String text = decoded.text();
+    String bare = text.strip();
+    if (bare.startsWith("{") && bare.endsWith("}") && bare.contains(":")) {
+      throw new UnreadableException(
+          "unsupported-kind",
+          "This kind of file is not read; ask for the report as CSV or as PDF with text.");
+    }
     if (text.isBlank()) {
       throw new UnreadableException("empty", "The file holds only blanks; ask for it again.");
     }
@@ -86,6 +93,9 @@ public final class TextTables {
     if (records.doubtful()) {
       cautions.add("quotes-unbalanced");
     }
+    if (layout == Layout.COMMA && DecimalCommas.suspected(records.fields())) {
+      cautions.add("readings-differ");
+    }
     List<Row> rows = new ArrayList<>();
     // The line that names the delimiter is counted but is no data.
     for (int record = told ? 1 : 0; record < records.fields().size(); record++) {
@@ -97,7 +107,8 @@ public final class TextTables {
           row.add(new Cell(cell, 100.0 * column, 100.0 * column + 99, column + 1));
         }
       }
-      add(rows, record + 1, row);
+      boolean ruled = row.stream().allMatch(cell -> Layout.RULED.matcher(cell.text()).matches());
+      add(rows, record + 1, ruled ? List.of() : row);
     }
     return grid(Grid.Kind.TABLE, rows.isEmpty() ? List.of() : List.of(new Page(1, "", rows)));
   }
@@ -116,7 +127,7 @@ public final class TextTables {
           count(1);
           row.add(new Cell(checked(piece.text()), piece.from(), piece.to(), row.size() + 1));
         }
-        add(rows, line, row);
+        add(rows, line, Layout.RULED.matcher(each).matches() ? List.of() : row);
       }
       if (!rows.isEmpty()) {
         pages.add(new Page(number, "", rows));

@@ -13,6 +13,7 @@ import rickyard.intake.grid.UnreadableException;
 final class Canvas {
   private static final int WHITE = 0xFFFFFF;
   private static final int NEAR = 20;
+  private static final int MOST_SHAPES = 100_000;
   private static final long MOST_WORK = 400_000_000L;
 
   private final Rectangle2D sheet;
@@ -45,6 +46,7 @@ final class Canvas {
   }
 
   void line(Line2D line) {
+    limit(lines.size());
     lines.add(line);
   }
 
@@ -55,6 +57,7 @@ final class Canvas {
    * @param opaque whether nothing shines through
    */
   void paint(Shape shape, OptionalInt rgb, boolean opaque) {
+    limit(paints.size());
     paints.add(new Paint(shape, shape.getBounds2D(), rgb, opaque));
   }
 
@@ -67,8 +70,7 @@ final class Canvas {
     }
     work += paints.size();
     if (work > MOST_WORK) {
-      throw new UnreadableException(
-          "too-complex", "A page is drawn with more shapes than are read; ask for another file.");
+      throw tooComplex();
     }
     for (int later = mark.paintsBefore(); later < paints.size(); later++) {
       if (paints.get(later).opaque() && paints.get(later).holds(x, y)) {
@@ -76,6 +78,17 @@ final class Canvas {
       }
     }
     return mark.rgb().isEmpty() || differs(mark.rgb().getAsInt(), mark.paintsBefore(), x, y);
+  }
+
+  private static void limit(int shapes) {
+    if (shapes >= MOST_SHAPES) {
+      throw tooComplex();
+    }
+  }
+
+  private static UnreadableException tooComplex() {
+    return new UnreadableException(
+        "too-complex", "A page is drawn with more shapes than are read; ask for another file.");
   }
 
   private boolean differs(int rgb, int before, double x, double y) {

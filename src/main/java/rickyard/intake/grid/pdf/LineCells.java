@@ -24,23 +24,44 @@ final class LineCells {
     this.cautions = cautions;
   }
 
-  List<Cell> of(TextLine line) {
-    List<Glyph> blanks = line.glyphs().stream().filter(g -> g.text().isBlank()).toList();
-    List<Glyph> inked = line.glyphs().stream().filter(g -> !g.text().isBlank()).toList();
-    List<Glyph> clear = Leaders.removed(Overdrawn.settled(inked, cautions));
-    double[] rules = rulesAt(line);
-    List<Cell> cells = new ArrayList<>();
-    List<Glyph> open = new ArrayList<>();
-    double end = 0;
-    for (Glyph glyph : clear) {
-      if (!open.isEmpty() && divides(open.get(open.size() - 1), end, glyph, rules)) {
-        close(open, blanks, cells);
+  /** The cells of all lines, one list for each line. */
+  List<List<Cell>> of(List<TextLine> lines) {
+    List<List<List<Glyph>>> groups = lines.stream().map(this::groups).toList();
+    List<List<Cell>> all = new ArrayList<>();
+    for (int at = 0; at < lines.size(); at++) {
+      List<Glyph> blanks = blanks(lines.get(at));
+      List<Cell> cells = new ArrayList<>();
+      for (List<Glyph> group : groups.get(at)) {
+        for (List<Glyph> piece : Seams.divided(group, blanks, groups, at)) {
+          close(cells.isEmpty() ? piece : withoutColon(piece), blanks, cells);
+        }
       }
-      end = open.isEmpty() ? glyph.right() : Math.max(end, glyph.right());
-      open.add(glyph);
+      all.add(cells);
     }
-    close(open, blanks, cells);
-    return cells;
+    return all;
+  }
+
+  private static List<Glyph> blanks(TextLine line) {
+    return line.glyphs().stream().filter(g -> g.text().isBlank()).toList();
+  }
+
+  /** Divides by what the line itself shows: gaps, rules, leaders. */
+  private List<List<Glyph>> groups(TextLine line) {
+    List<Glyph> inked = line.glyphs().stream().filter(g -> !g.text().isBlank()).toList();
+    double[] rules = rulesAt(line);
+    List<List<Glyph>> groups = new ArrayList<>();
+    double end = 0;
+    for (Glyph glyph : Leaders.removed(Overdrawn.settled(inked, cautions))) {
+      boolean first = groups.isEmpty();
+      List<Glyph> open = first ? List.of() : groups.get(groups.size() - 1);
+      if (first || divides(open.get(open.size() - 1), end, glyph, rules)) {
+        groups.add(new ArrayList<>());
+        end = glyph.right();
+      }
+      groups.get(groups.size() - 1).add(glyph);
+      end = Math.max(end, glyph.right());
+    }
+    return groups;
   }
 
   private static boolean divides(Glyph before, double end, Glyph next, double[] rules) {
@@ -69,32 +90,65 @@ final class LineCells {
         .toArray();
   }
 
+  /** A colon at the head of a value belongs to the name before it. */
+  private static List<Glyph> withoutColon(List<Glyph> piece) {
+    return piece.get(0).text().equals(":") ? piece.subList(1, piece.size()) : piece;
+  }
+
   private void close(List<Glyph> open, List<Glyph> blanks, List<Cell> cells) {
     if (open.isEmpty()) {
       return;
     }
-    String text = CellText.plain(spelled(open, blanks));
+    String text = CellText.plain(spelled(open, blanks) + (isStruck(open) ? struck() : ""));
     double left = open.stream().mapToDouble(Glyph::left).min().orElseThrow();
     double right = open.stream().mapToDouble(Glyph::right).max().orElseThrow();
     if (!text.isEmpty()) {
       cells.add(new Cell(text, left, right, cells.size() + 1));
     }
-    open.clear();
   }
 
-  private static String spelled(List<Glyph> glyphs, List<Glyph> blanks) {
+  /** What is crossed out is no longer said; the mark keeps it from being read as a figure. */
+  private String struck() {
+    cautions.add("struck-text");
+    return String.valueOf(CellText.UNKNOWN);
+  }
+
+  private boolean isStruck(List<Glyph> piece) {
+    Glyph first = piece.get(0);
+    double from = first.left();
+    double to = piece.get(piece.size() - 1).right();
+    return ruled.stream()
+        .filter(r -> Math.abs(r.getY1() - r.getY2()) < 1)
+        .filter(r -> r.getY1() < first.base() - 0.15 * first.size())
+        .filter(r -> r.getY1() > first.base() - 0.5 * first.size())
+        .anyMatch(
+            r -> {
+              double left = Math.min(r.getX1(), r.getX2());
+              double right = Math.max(r.getX1(), r.getX2());
+              double common = Math.min(right, to) - Math.max(left, from);
+              return common > 0.6 * (to - from) && right - left < to - from + 2 * first.size();
+            });
+  }
+
+  private String spelled(List<Glyph> glyphs, List<Glyph> blanks) {
     Glyph largest = glyphs.get(0);
     for (Glyph glyph : glyphs) {
       largest = glyph.size() > largest.size() * 1.01 ? glyph : largest;
     }
     StringBuilder out = new StringBuilder();
     double end = glyphs.get(0).left();
+    Glyph before = null;
     for (Glyph glyph : glyphs) {
       double gap = glyph.left() - end;
       double least = hasBlank(blanks, end, glyph.left()) ? 0.1 : WORD_GAP;
       if (!out.isEmpty() && gap > least * glyph.space()) {
         out.append(' ');
+      } else if (before != null && Seams.isDoubtful(before, glyph, gap)) {
+        // Two pieces drawn apart that nearly touch: one figure or two, nobody knows.
+        cautions.add("readings-differ");
+        out.append(' ');
       }
+      before = glyph;
       out.append(shifted(glyph, largest, out));
       end = Math.max(end, glyph.right());
     }

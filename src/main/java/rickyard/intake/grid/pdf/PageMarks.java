@@ -1,12 +1,16 @@
 package rickyard.intake.grid.pdf;
 
 import java.awt.geom.Path2D;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import org.apache.pdfbox.contentstream.operator.DrawObject;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.contentstream.operator.OperatorProcessor;
@@ -23,10 +27,13 @@ import org.apache.pdfbox.contentstream.operator.color.SetStrokingDeviceCMYKColor
 import org.apache.pdfbox.contentstream.operator.color.SetStrokingDeviceGrayColor;
 import org.apache.pdfbox.contentstream.operator.color.SetStrokingDeviceRGBColor;
 import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
@@ -36,6 +43,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
+import org.jspecify.annotations.Nullable;
 import rickyard.intake.grid.CellText;
 import rickyard.intake.grid.ReadLimits;
 import rickyard.intake.grid.UnreadableException;
@@ -51,13 +59,14 @@ final class PageMarks extends PDFTextStripper {
   private List<Mark> marks = new ArrayList<>();
   private double spaceWidth;
   private String spelled = "";
+  private BiConsumer<Integer, Drawn> onPage = (number, drawn) -> {};
+  private final Deque<Boolean> layersOff = new ArrayDeque<>();
+  private Layers layers = Layers.NONE;
   private int glyphs;
   private int operations;
 
   PageMarks(ReadLimits limits) throws IOException {
     this.limits = limits;
-    // Pages are handed over one by one, so the number of the current page stays 0.
-    setStartPage(0);
     followColours();
     followPaths();
   }
@@ -148,22 +157,50 @@ final class PageMarks extends PDFTextStripper {
   /** A page as it was drawn. */
   record Drawn(List<Mark> marks, Canvas canvas) {}
 
+  /** Follows all pages; each is handed over with its number from 1 as soon as it is drawn. */
+  void draw(PDDocument document, BiConsumer<Integer, Drawn> onPage) throws IOException {
+    for (PDPage page : document.getPages()) {
+      if (!page.hasContents() && !page.getAnnotations().isEmpty()) {
+        // The library passes over a page that has nothing but notes on it.
+        byte[] nothing = {' '};
+        page.setContents(new PDStream(document, new ByteArrayInputStream(nothing)));
+      }
+    }
+    this.onPage = onPage;
+    layers = Layers.of(document);
+    processPages(document.getPages());
+  }
+
   /** Follows one page from first to last operation, notes and form fields last. */
-  Drawn draw(PDPage page) throws IOException {
+  @Override
+  public void processPage(PDPage page) throws IOException {
     canvas = new Canvas(page.getCropBox());
     painting = new Painting(this, canvas);
     marks = new ArrayList<>();
-    processPage(page);
+    layersOff.clear();
+    super.processPage(page);
     for (PDAnnotation note : page.getAnnotations()) {
       if (!note.isHidden() && !note.isNoView() && !"Popup".equals(note.getSubtype())) {
         showAnnotation(note);
       }
     }
-    return new Drawn(marks, canvas);
+    onPage.accept(getCurrentPageNo(), new Drawn(marks, canvas));
   }
 
   Set<String> cautions() {
     return cautions;
+  }
+
+  @Override
+  public void beginMarkedContentSequence(COSName tag, @Nullable COSDictionary properties) {
+    layersOff.push(COSName.OC.equals(tag) && properties != null && layers.isOff(properties));
+    super.beginMarkedContentSequence(tag, properties);
+  }
+
+  @Override
+  public void endMarkedContentSequence() {
+    layersOff.poll();
+    super.endMarkedContentSequence();
   }
 
   @Override
@@ -214,7 +251,10 @@ final class PageMarks extends PDFTextStripper {
     double width = Math.max(Math.abs(advance.getX()) * along, size * 0.01);
     double angle = StrictMath.toDegrees(StrictMath.atan2(frame.getShearY(), frame.getScaleX()));
     boolean unseen =
-        !(size >= SMALLEST && width < 1e5) || clippedAway(frame, advance) || leavesNoTrace();
+        !(size >= SMALLEST && width < 1e5)
+            || layersOff.contains(true)
+            || clippedAway(frame, advance)
+            || leavesNoTrace();
     marks.add(
         new Mark(
             text,
@@ -276,7 +316,7 @@ final class PageMarks extends PDFTextStripper {
     }
     COSBase all = getResources().getCOSObject().getDictionaryObject(COSName.XOBJECT);
     boolean opaque =
-        all instanceof org.apache.pdfbox.cos.COSDictionary named
+        all instanceof COSDictionary named
             && named.getDictionaryObject(name) instanceof COSStream image
             && image.getDictionaryObject(COSName.SMASK) == null
             && image.getDictionaryObject(COSName.MASK) == null

@@ -23,10 +23,14 @@ import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
 final class Painting {
   private static final double THIN = 2.5;
 
+  /** Exact areas of longer paths take too long; their boxes must do, and hide nothing. */
+  private static final int LONGEST = 2000;
+
   private final PDFStreamEngine engine;
   private final Canvas canvas;
   private Path2D.Double path = new Path2D.Double();
   private int clipRule = -1;
+  private int steps;
 
   Painting(PDFStreamEngine engine, Canvas canvas) {
     this.engine = engine;
@@ -99,10 +103,11 @@ final class Painting {
     }
     if (clipRule >= 0) {
       path.setWindingRule(clipRule);
-      state.intersectClippingPath(new GeneralPath(path));
+      state.intersectClippingPath(new GeneralPath(steps > LONGEST ? path.getBounds2D() : path));
       clipRule = -1;
     }
     path = new Path2D.Double();
+    steps = 0;
   }
 
   private void fill(PDGraphicsState state) {
@@ -115,6 +120,10 @@ final class Painting {
       canvas.line(
           new Line2D.Double(
               bounds.getMinX(), bounds.getCenterY(), bounds.getMaxX(), bounds.getCenterY()));
+    }
+    if (steps > LONGEST) {
+      canvas.paint(bounds, OptionalInt.empty(), false);
+      return;
     }
     Area area = clipped(path, state);
     if (!area.isEmpty()) {
@@ -180,6 +189,7 @@ final class Painting {
   }
 
   private Point2D point(double x, double y) {
+    steps++;
     return engine.transformedPoint((float) x, (float) y);
   }
 

@@ -11,7 +11,6 @@ import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import rickyard.intake.grid.Cell;
 import rickyard.intake.grid.CellText;
@@ -25,6 +24,8 @@ import rickyard.intake.grid.UnreadableException;
 /** Reads the visible text of a PDF as cells with places. */
 public final class PdfPages {
   private static final int TAIL = 4096;
+  private static final int MOST_ON_A_PAGE = 100_000;
+  private static final int MOST_ON_A_LINE = 20_000;
 
   private final ReadLimits limits;
   private final Set<String> cautions = new TreeSet<>();
@@ -40,8 +41,11 @@ public final class PdfPages {
   /**
    * Reads a PDF.
    *
-   * @return cells, with cautions {@code hidden-text}, {@code overdrawn-text}, {@code turned-text},
-   *     {@code unmapped-text}, {@code page-without-text} or {@code damaged-parts} where they apply
+   * @return cells, with cautions where they apply: {@code hidden-text} (left out), {@code
+   *     overdrawn-text}, {@code struck-text}, {@code readings-differ} and {@code unmapped-text}
+   *     (the characters concerned are {@link CellText#UNKNOWN} or stand apart, so that no figure
+   *     can be read), {@code turned-text} (rows in another direction come last), {@code
+   *     page-without-text} and {@code damaged-parts}
    * @throws UnreadableException codes {@code encrypted}, {@code damaged}, {@code no-text}, {@code
    *     unmapped-text} and those of the limits
    */
@@ -79,20 +83,17 @@ public final class PdfPages {
     }
     PageMarks marks = new PageMarks(limits);
     List<Page> pages = new ArrayList<>();
-    List<Integer> blank = new ArrayList<>();
-    int number = 0;
-    for (PDPage page : document.getPages()) {
-      number++;
-      List<Row> rows = rows(marks.draw(page));
-      if (rows.isEmpty()) {
-        blank.add(number);
-      } else {
-        pages.add(new Page(number, "", rows));
-      }
-    }
+    marks.draw(
+        document,
+        (number, drawn) -> {
+          List<Row> rows = rows(drawn);
+          if (!rows.isEmpty()) {
+            pages.add(new Page(number, "", rows));
+          }
+        });
     cautions.addAll(marks.cautions());
     refuseUnread(pages);
-    if (!blank.isEmpty() && anyPicture) {
+    if (anyPicture) {
       cautions.add("page-without-text");
     }
     return new Opened.Cells("pdf", new Grid(Grid.Kind.PLACED, pages, List.copyOf(cautions)));
@@ -124,11 +125,16 @@ public final class PdfPages {
       }
       Turned turned = new Turned(angle, drawn.canvas().sheet());
       LineCells divider = new LineCells(turned.lines(drawn.canvas().lines()), cautions);
-      for (TextLine line : TextLine.of(byAngle.getOrDefault(angle, List.of()))) {
-        List<Cell> row = divider.of(line);
+      List<TextLine> lines = TextLine.of(byAngle.getOrDefault(angle, List.of()));
+      if (lines.stream().anyMatch(line -> line.length() > MOST_ON_A_LINE)) {
+        throw tooLong();
+      }
+      List<List<Cell>> cellsOfLines = divider.of(lines);
+      for (int at = 0; at < lines.size(); at++) {
+        List<Cell> row = cellsOfLines.get(at);
         count(row.size());
         if (!row.isEmpty()) {
-          rows.add(new Row(rows.size() + 1, below + line.base(), row));
+          rows.add(new Row(rows.size() + 1, below + lines.get(at).base(), row));
         }
       }
       // Text of another direction stands below everything, apart from the table.
@@ -138,7 +144,15 @@ public final class PdfPages {
     return rows;
   }
 
+  private static UnreadableException tooLong() {
+    return new UnreadableException(
+        "too-long", "A page of the PDF has more characters than are read; ask for another file.");
+  }
+
   private Map<Integer, List<Glyph>> visible(PageMarks.Drawn drawn) {
+    if (drawn.marks().size() > MOST_ON_A_PAGE) {
+      throw tooLong();
+    }
     Map<Integer, List<Glyph>> byAngle = new TreeMap<>();
     Map<Integer, Turned> frames = new TreeMap<>();
     int order = 0;

@@ -28,6 +28,10 @@ final class TextLine {
     return base;
   }
 
+  int length() {
+    return glyphs.size();
+  }
+
   /** From left to right; what was drawn first stands first at the same place. */
   List<Glyph> glyphs() {
     return glyphs.stream().sorted(ALONG).toList();
