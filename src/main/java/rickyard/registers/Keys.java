@@ -17,11 +17,12 @@ final class Keys {
   private static final int MOST_PROPOSALS = 200;
 
   private static final int MOST_CANDIDATES = 5000;
+  private static final int MOST_NEAR_SEARCHES = 50;
 
   private final Map<Register, SortedMap<String, Set<String>>> known;
   private final Set<Register> unchecked;
   private int proposalsLeft = MOST_PROPOSALS;
-  private int nearSearchesLeft = MOST_PROPOSALS;
+  private int nearSearchesLeft = MOST_NEAR_SEARCHES;
 
   /**
    * The keys of the rows.
