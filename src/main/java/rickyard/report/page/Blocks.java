@@ -16,12 +16,11 @@ import rickyard.report.text.Words;
  * alike share a line.
  */
 public final class Blocks {
-  /** A quantity's value, its picture and its limits. */
-  public record Block(String heading, String picture, List<Line> lines) {}
+  /** A quantity's value, its picture, its limits and why they read as they do. */
+  public record Block(String heading, String picture, List<Line> lines, List<String> reasons) {}
 
   /** Groups with the same limit and the same words. */
-  public record Line(
-      String groups, String limit, String before, String verdict, String chance, String reason) {}
+  public record Line(String groups, String limit, String before, String verdict, String chance) {}
 
   /**
    * One limit of a lot or diet, as the page needs it.
@@ -77,11 +76,11 @@ public final class Blocks {
     Double value = first.value();
     String heading = first.words();
     if (value == null || !Double.isFinite(value)) {
-      return new Block(heading, "", lines(limits));
+      return new Block(heading, "", lines(limits), reasons(limits));
     }
     List<LimitPicture.Mark> marks =
         limits.stream()
-            .map(held -> new LimitPicture.Mark(held.limit(), Harmless.line(held.group())))
+            .map(held -> new LimitPicture.Mark(held.limit(), Words.of("mark", held.group())))
             .toList();
     String picture =
         LimitPicture.of(
@@ -91,7 +90,15 @@ public final class Blocks {
             first.u(),
             Words.of("unit", first.unit()),
             marks);
-    return new Block(heading, picture, lines(limits));
+    return new Block(heading, picture, lines(limits), reasons(limits));
+  }
+
+  private static List<String> reasons(List<Held> limits) {
+    return limits.stream()
+        .map(held -> Harmless.line(held.reason()))
+        .filter(reason -> !reason.isEmpty())
+        .distinct()
+        .toList();
   }
 
   private static List<Line> lines(List<Held> limits) {
@@ -103,8 +110,7 @@ public final class Blocks {
               Shown.number(Double.valueOf(held.limit())) + " " + Words.of("unit", held.unit()),
               held.before().isEmpty() ? "" : Words.of("verdict", held.before()),
               Words.of("verdict", held.verdict()),
-              Shown.chance(held.chance()),
-              Harmless.line(held.reason()));
+              Shown.chance(held.chance()));
       groups
           .computeIfAbsent(alike, l -> new LinkedHashSet<>())
           .add(Words.of("group", held.group()));
@@ -118,8 +124,7 @@ public final class Blocks {
                     line.limit(),
                     line.before(),
                     line.verdict(),
-                    line.chance(),
-                    line.reason())));
+                    line.chance())));
     return lines;
   }
 }

@@ -16,8 +16,8 @@ import rickyard.report.text.Shown;
  */
 final class LimitPicture {
   private static final double WIDTH = 350;
-  private static final double LEFT = 10;
-  private static final double RIGHT = 340;
+  private static final double LEFT = 14;
+  private static final double RIGHT = 330;
   private static final double ROW = 15;
 
   /** Width that a letter of the labels is reckoned to take. */
@@ -120,11 +120,11 @@ final class LimitPicture {
     return step * Math.ceil(Math.max(most, 1e-6) / step);
   }
 
-  /** A step of 1, 2 or 5 times a power of ten that gives four to eight parts. */
+  /** A step of 1, 2 or 5 times a power of ten that gives at most eight parts. */
   private static double step(double end) {
     double power = StrictMath.pow(10, Math.floor(StrictMath.log10(end / 4)));
     double parts = end / power;
-    return parts <= 8 ? power : parts <= 16 ? 2 * power : 5 * power;
+    return parts <= 6 ? power : parts <= 12 ? 2 * power : 5 * power;
   }
 
   private static double x(double value, double end) {
