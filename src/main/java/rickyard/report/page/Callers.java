@@ -9,6 +9,7 @@ import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Priority;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Shown;
+import rickyard.report.text.Words;
 import rickyard.report.view.ClientFacts;
 import rickyard.report.view.MorningView;
 
@@ -17,7 +18,8 @@ public final class Callers {
   private static final int FEWEST_DIGITS = 5;
 
   /** A horse in a call. */
-  public record Item(String anchor, String horse, String when, String say, String why, String p) {}
+  public record Item(
+      String anchor, String horse, String when, String say, String why, String figure) {}
 
   /** A call to one client. */
   public record Call(String client, String phone, String dial, String adviser, List<Item> items) {}
@@ -70,13 +72,27 @@ public final class Callers {
         horse.priority() == Priority.CALL_NOW ? "now" : "today",
         Harmless.line(horse.say()),
         Harmless.line(horse.reason()),
-        chance(horse));
+        figure(horse));
   }
 
-  private static String chance(HorseAdvice horse) {
+  /** The figure behind the call; empty where no limit gives one. */
+  private static String figure(HorseAdvice horse) {
     var diet = horse.after();
     var worst = diet == null ? null : diet.worst();
-    return worst == null || worst.pOver() == null ? "" : Shown.chance(worst.pOver());
+    if (worst == null || worst.pOver() == null) {
+      return "";
+    }
+    return (worst.subject().equals("bucket-meal") ? "A bucket meal: " : "The whole diet: ")
+        + Words.of("quantity", worst.quantity())
+        + " "
+        + Shown.withUncertainty(worst.value(), worst.u())
+        + ", limit "
+        + Shown.number(Double.valueOf(worst.limit()))
+        + " "
+        + Words.of("unit", worst.unit())
+        + "; chance of being over, from this test alone: "
+        + Shown.chance(worst.pOver())
+        + ".";
   }
 
   /** Digits to dial; empty where the text holds too few or anything but a number's signs. */

@@ -24,17 +24,6 @@ public final class DietPages {
   /** A total before and after. */
   public record Compared(String what, String before, String after) {}
 
-  /** A limit with the words before and after. */
-  public record Limit(
-      String group,
-      String what,
-      String limit,
-      String value,
-      String before,
-      String after,
-      String chance,
-      String reason) {}
-
   /** An item of the diet. */
   public record Portion(
       String item, String role, String before, String after, String dm, String nsc, String share) {}
@@ -103,70 +92,37 @@ public final class DietPages {
     return diet == null ? NOTHING : Words.of("verdict", diet.verdict());
   }
 
-  static List<Limit> limits(HorseAdvice horse) {
+  static List<Blocks.Block> limits(HorseAdvice horse, String name, Anchors anchors) {
     DietSummary after = horse.after();
     if (after == null) {
       return List.of();
     }
-    return after.limits().stream().map(line -> limit(line, horse.before())).toList();
+    List<Blocks.Held> limits =
+        after.limits().stream().map(line -> held(line, horse.before())).toList();
+    return Blocks.of(limits, name, anchors);
   }
 
-  private static Limit limit(LimitLine line, @Nullable DietSummary before) {
-    String unit = Words.of("unit", line.unit());
+  private static Blocks.Held held(LimitLine line, @Nullable DietSummary before) {
     String was =
         before == null
             ? NOTHING
             : before.limits().stream()
                 .filter(other -> other.limitId().equals(line.limitId()))
                 .findFirst()
-                .map(other -> Words.of("verdict", other.verdict()))
+                .map(LimitLine::verdict)
                 .orElse(NOTHING);
-    return new Limit(
-        Words.of("group", line.group()),
-        Words.of("quantity", line.quantity()) + ", " + Words.of("subject", line.subject()),
-        Shown.number(Double.valueOf(line.limit())) + " " + unit,
-        Shown.withUncertainty(line.value(), line.u()),
+    return new Blocks.Held(
+        line.subject(),
+        line.group(),
+        line.quantity(),
+        line.limit(),
+        line.unit(),
+        line.value(),
+        line.u(),
+        line.pOver(),
         was,
-        Words.of("verdict", line.verdict()),
-        Shown.chance(line.pOver()),
-        Harmless.line(line.reason()));
-  }
-
-  /** One picture for each quantity of the whole diet that has a value. */
-  static List<String> pictures(@Nullable DietSummary diet, String horse, Anchors anchors) {
-    if (diet == null) {
-      return List.of();
-    }
-    Map<String, List<LimitLine>> byQuantity = new LinkedHashMap<>();
-    for (LimitLine line : diet.limits()) {
-      if (line.subject().equals("diet") && line.value() != null) {
-        String key = line.quantity() + "\n" + line.unit();
-        byQuantity.computeIfAbsent(key, q -> new ArrayList<>()).add(line);
-      }
-    }
-    List<String> pictures = new ArrayList<>();
-    byQuantity.values().forEach(lines -> pictures.add(picture(lines, horse, anchors)));
-    return pictures;
-  }
-
-  private static String picture(List<LimitLine> lines, String horse, Anchors anchors) {
-    LimitLine first = lines.get(0);
-    Double value = first.value();
-    String unit = Words.of("unit", first.unit());
-    String title =
-        Words.of("quantity", first.quantity())
-            + " of the diet of "
-            + horse
-            + ": "
-            + Shown.withUncertainty(value, first.u())
-            + " "
-            + unit;
-    List<LimitPicture.Mark> marks =
-        lines.stream()
-            .map(l -> new LimitPicture.Mark(l.limit(), Harmless.line(l.group())))
-            .toList();
-    return LimitPicture.of(
-        anchors.picture(), title, value == null ? 0 : value, first.u(), unit, marks);
+        line.verdict(),
+        line.reason());
   }
 
   /** Items of both diets, those fed now first. */

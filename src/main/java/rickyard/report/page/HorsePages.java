@@ -32,11 +32,9 @@ public final class HorsePages {
       boolean vetFirst,
       List<String> problems,
       List<String> changes,
-      List<String> pictures,
       List<DietPages.Compared> compared,
-      List<DietPages.Limit> limits,
+      List<Blocks.Block> limits,
       List<DietPages.Portion> portions,
-      boolean portionsKnown,
       List<DietPages.Need> needs,
       List<String> notes,
       List<ProposalPages.Entry> proposals) {}
@@ -77,11 +75,9 @@ public final class HorsePages {
         horse.vetFirst(),
         horse.problems().stream().map(Harmless::line).toList(),
         horse.changes().stream().map(Harmless::line).toList(),
-        DietPages.pictures(after, name, anchors),
         DietPages.compared(horse, mass),
-        DietPages.limits(horse),
+        DietPages.limits(horse, name, anchors),
         DietPages.portions(horse, mass),
-        horse.before() != null || after != null,
         DietPages.needs(horse),
         after == null
             ? List.of()

@@ -16,9 +16,16 @@ import rickyard.report.text.Shown;
  */
 final class LimitPicture {
   private static final double WIDTH = 350;
-  private static final double LEFT = 10;
-  private static final double RIGHT = 340;
+  private static final double LEFT = 14;
+  private static final double RIGHT = 330;
   private static final double ROW = 15;
+
+  /** Width that a letter of the labels is reckoned to take. */
+  private static final double GLYPH = 6.6;
+
+  /** How far beyond the last limit the scale goes, so that its label has room. */
+  private static final double ROOM = 1.5;
+
   private static final int LONGEST_LABEL = 44;
 
   /** One limit and whom it is for. */
@@ -93,8 +100,8 @@ final class LimitPicture {
         length <= LONGEST_LABEL
             ? words
             : words.substring(0, words.offsetByCodePoints(0, LONGEST_LABEL - 1)) + "…";
-    boolean leftHalf = x < (LEFT + RIGHT) / 2;
-    svg.text("label", leftHalf ? x + 4 : x - 4, y, leftHalf ? "start" : "end", cut);
+    boolean fits = x + 4 + GLYPH * cut.codePointCount(0, cut.length()) <= WIDTH;
+    svg.text("label", fits ? x + 4 : x - 4, y, fits ? "start" : "end", cut);
   }
 
   private static void scale(Svg svg, double end, double axis) {
@@ -108,16 +115,16 @@ final class LimitPicture {
   }
 
   private static double end(double farthest, SortedMap<Double, String> lines) {
-    double most = lines.isEmpty() ? farthest : Math.max(farthest, 1.15 * lines.lastKey());
+    double most = lines.isEmpty() ? farthest : Math.max(farthest, ROOM * lines.lastKey());
     double step = step(Math.max(most, 1e-6));
     return step * Math.ceil(Math.max(most, 1e-6) / step);
   }
 
-  /** A step of 1, 2 or 5 times a power of ten that gives four to eight parts. */
+  /** A step of 1, 2 or 5 times a power of ten that gives at most eight parts. */
   private static double step(double end) {
     double power = StrictMath.pow(10, Math.floor(StrictMath.log10(end / 4)));
     double parts = end / power;
-    return parts <= 8 ? power : parts <= 16 ? 2 * power : 5 * power;
+    return parts <= 6 ? power : parts <= 12 ? 2 * power : 5 * power;
   }
 
   private static double x(double value, double end) {

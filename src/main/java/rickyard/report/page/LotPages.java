@@ -1,7 +1,6 @@
 package rickyard.report.page;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,17 +15,8 @@ import rickyard.report.view.VerdictRow;
 
 /** The lots, in the order of their suitability, each with its pictures and where they came from. */
 public final class LotPages {
-  /** One limit's verdict. */
-  public record Verdict(
-      String group,
-      String quantity,
-      String limit,
-      String value,
-      String verdict,
-      String chance,
-      String risk,
-      String severity,
-      String reason) {}
+  /** Why one limit reads as it does. */
+  public record Reason(String limit, String reason, String weight) {}
 
   /** One figure with the place that it was read from. */
   public record Figure(
@@ -42,9 +32,9 @@ public final class LotPages {
       String undecided,
       String reason,
       String assumptions,
-      List<String> pictures,
-      List<Verdict> deciding,
-      List<Verdict> others,
+      List<Blocks.Block> deciding,
+      List<Reason> reasons,
+      List<Blocks.Block> others,
       List<Figure> figures) {}
 
   private LotPages() {}
@@ -74,9 +64,9 @@ public final class LotPages {
         Words.all("group", lot.undecided()),
         Harmless.line(lot.reason()),
         String.join("; ", lot.assumptions().stream().map(Harmless::line).toList()),
-        pictures(lot, anchors),
-        lot.verdicts().stream().filter(LotPages::decides).map(LotPages::verdict).toList(),
-        lot.verdicts().stream().filter(v -> !decides(v)).map(LotPages::verdict).toList(),
+        blocks(lot, true, anchors),
+        lot.verdicts().stream().filter(LotPages::decides).map(LotPages::reason).toList(),
+        blocks(lot, false, anchors),
         rows.stream().map(LotPages::figure).toList());
   }
 
@@ -107,50 +97,45 @@ public final class LotPages {
     return !unsaid && (weighty || over);
   }
 
-  private static Verdict verdict(VerdictRow row) {
-    String unit = Words.of("unit", row.unit());
-    return new Verdict(
-        Words.of("group", row.group()),
-        Words.of("quantity", row.quantity()),
-        Shown.number(Double.valueOf(row.limit())) + " " + unit,
-        Shown.withUncertainty(row.value(), row.u()),
-        Words.of("verdict", row.verdict()),
-        Shown.chance(row.pOver()),
-        row.risk() == null ? "none set" : Shown.chance(row.risk()),
-        Words.of("severity", row.severity()),
-        Harmless.line(row.reason()));
+  private static List<Blocks.Block> blocks(LotRow lot, boolean deciding, Anchors anchors) {
+    List<Blocks.Held> limits =
+        lot.verdicts().stream()
+            .filter(row -> decides(row) == deciding)
+            .map(LotPages::held)
+            .toList();
+    return Blocks.of(limits, Harmless.line(lot.lot()), anchors);
   }
 
-  /** One picture for each quantity with a deciding limit and a value. */
-  private static List<String> pictures(LotRow lot, Anchors anchors) {
-    Map<String, List<VerdictRow>> byQuantity = new LinkedHashMap<>();
-    for (VerdictRow row : lot.verdicts()) {
-      if (decides(row) && row.value() != null) {
-        String key = row.quantity() + "\n" + row.unit();
-        byQuantity.computeIfAbsent(key, q -> new ArrayList<>()).add(row);
-      }
-    }
-    List<String> pictures = new ArrayList<>();
-    byQuantity.values().forEach(rows -> pictures.add(picture(rows, lot.lot(), anchors)));
-    return pictures;
+  private static Blocks.Held held(VerdictRow row) {
+    return new Blocks.Held(
+        "lot",
+        row.group(),
+        row.quantity(),
+        row.limit(),
+        row.unit(),
+        row.value(),
+        row.u(),
+        row.pOver(),
+        "",
+        row.verdict(),
+        "");
   }
 
-  private static String picture(List<VerdictRow> rows, String lot, Anchors anchors) {
-    VerdictRow first = rows.get(0);
-    Double value = first.value();
-    String unit = Words.of("unit", first.unit());
-    String title =
-        Words.of("quantity", first.quantity())
-            + " of "
-            + Harmless.line(lot)
-            + ": "
-            + Shown.withUncertainty(value, first.u())
+  private static Reason reason(VerdictRow row) {
+    String risk = row.risk() == null ? "none set" : Shown.chance(row.risk());
+    return new Reason(
+        Words.of("quantity", row.quantity())
+            + ", "
+            + Words.of("group", row.group())
+            + ", limit "
+            + Shown.number(Double.valueOf(row.limit()))
             + " "
-            + unit;
-    List<LimitPicture.Mark> marks =
-        rows.stream().map(r -> new LimitPicture.Mark(r.limit(), Harmless.line(r.group()))).toList();
-    return LimitPicture.of(
-        anchors.picture(), title, value == null ? 0 : value, first.u(), unit, marks);
+            + Words.of("unit", row.unit()),
+        Harmless.line(row.reason()),
+        "accepted chance of being wrong "
+            + risk
+            + ", weight: "
+            + Words.of("severity", row.severity()));
   }
 
   private static Figure figure(AnalysisRow row) {

@@ -24,7 +24,7 @@ final class NeedBar {
     if (supply == null || !Double.isFinite(supply) || (floor == null && ceiling == null)) {
       return "";
     }
-    double whole = floor != null ? SPAN * floor : 1.25 * (ceiling == null ? 1 : ceiling);
+    double whole = whole(floor, ceiling);
     Svg svg = Svg.silent(WIDTH, HEIGHT);
     svg.box("fill", 0, 4, x(supply, whole), 8);
     interval(svg, line, whole);
@@ -38,6 +38,15 @@ final class NeedBar {
       svg.line("ceiling", x(ceiling, whole), 0, x(ceiling, whole), HEIGHT);
     }
     return svg.close();
+  }
+
+  /** The scale's end: shows the ceiling too where it is not far above the floor. */
+  private static double whole(@Nullable Double floor, @Nullable Double ceiling) {
+    if (floor == null) {
+      return 1.25 * (ceiling == null ? 1 : ceiling);
+    }
+    boolean near = ceiling != null && ceiling > floor && ceiling <= 2 * SPAN * floor;
+    return near && ceiling != null ? Math.max(SPAN * floor, 1.1 * ceiling) : SPAN * floor;
   }
 
   private static void interval(Svg svg, DietLine line, double whole) {

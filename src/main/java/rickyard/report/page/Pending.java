@@ -1,7 +1,12 @@
 package rickyard.report.page;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Priority;
 import rickyard.report.text.Harmless;
@@ -84,20 +89,18 @@ public final class Pending {
     return weighty && row.verdict().equals("cannot-judge");
   }
 
+  /** Each reason once, with the quantities and groups that it holds up. */
   private static String reasons(LotRow lot) {
-    return String.join(
-        " ",
-        lot.verdicts().stream()
-            .filter(Pending::undecided)
-            .map(
-                row ->
-                    Words.of("quantity", row.quantity())
-                        + " for "
-                        + Words.of("group", row.group())
-                        + ": "
-                        + sentence(Harmless.line(row.reason())))
-            .distinct()
-            .toList());
+    Map<String, Set<String>> held = new LinkedHashMap<>();
+    for (VerdictRow row : lot.verdicts()) {
+      if (undecided(row)) {
+        held.computeIfAbsent(sentence(Harmless.line(row.reason())), r -> new LinkedHashSet<>())
+            .add(Words.of("quantity", row.quantity()) + " for " + Words.of("group", row.group()));
+      }
+    }
+    List<String> sentences = new ArrayList<>();
+    held.forEach((reason, what) -> sentences.add(String.join(", ", what) + ": " + reason));
+    return String.join(" ", sentences);
   }
 
   private static String sentence(String words) {

@@ -1,7 +1,6 @@
 package rickyard.report.text;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -25,13 +24,14 @@ public final class PlainNumber {
       return Optional.empty();
     }
     BigDecimal exact = BigDecimal.valueOf(number);
-    BigDecimal rounded =
-        exact.abs().compareTo(BigDecimal.ONE) < 0
-            ? exact.round(new MathContext(DECIMALS, RoundingMode.HALF_UP))
-            : exact;
-    int decimals = exact.abs().compareTo(BigDecimal.ONE) < 0 ? MOST_DECIMALS : DECIMALS;
-    BigDecimal kept = rounded.setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+    BigDecimal kept = exact.setScale(decimals(exact), RoundingMode.HALF_UP).stripTrailingZeros();
     return Optional.of(kept.scale() < 0 ? kept.setScale(0) : kept);
+  }
+
+  private static int decimals(BigDecimal exact) {
+    int zerosAfterPoint = exact.scale() - exact.precision();
+    boolean small = exact.abs().compareTo(BigDecimal.ONE) < 0;
+    return small ? Math.min(MOST_DECIMALS, DECIMALS + zerosAfterPoint) : DECIMALS;
   }
 
   /** Its digits; blank where there is none. */

@@ -31,7 +31,7 @@ public final class Shown {
 
   /** A value with its standard uncertainty, for example {@code 9.4 ± 1.03}. */
   public static String withUncertainty(@Nullable Double value, @Nullable Double u) {
-    if (value == null || u == null || !Double.isFinite(u)) {
+    if (value == null || u == null || !Double.isFinite(u) || u == 0) {
       return number(value);
     }
     return number(value) + " ± " + number(u);
