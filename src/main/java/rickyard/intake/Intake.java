@@ -2,17 +2,11 @@ package rickyard.intake;
 
 import static java.util.Objects.requireNonNull;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
-import java.util.HexFormat;
-import java.util.List;
 import java.util.Optional;
 import rickyard.intake.grid.Grid;
 import rickyard.intake.grid.GridReader;
-import rickyard.intake.grid.Opened;
-import rickyard.intake.grid.Part;
 import rickyard.intake.grid.ReadLimits;
+import rickyard.intake.grid.Unfolding;
 import rickyard.intake.interpret.Interpreter;
 
 /** Reads a file of the inbox, and whatever documents it holds, into reports. */
@@ -35,96 +29,38 @@ public final class Intake {
    * @return the file's own document and those inside it; never throws for bad input
    */
   public ReadFile read(byte[] bytes, String name) {
-    List<ReadDocument> documents = new ArrayList<>();
-    read(bytes, name, "", 0, new Budget(limits.unpackedBytes(), limits.parts()), documents);
-    return new ReadFile(documents);
+    return new ReadFile(
+        Unfolding.of(reader, bytes, name, limits).stream().map(this::document).toList());
   }
 
-  private void read(
-      byte[] bytes, String name, String part, int depth, Budget budget, List<ReadDocument> into) {
-    String sha256 = sha256(bytes);
-    Opened opened = reader.open(bytes, name);
-    into.add(
-        opened.fold(
-            cells -> interpreted(cells.kind(), cells.grid(), part, sha256, bytes.length),
-            parts ->
-                new ReadDocument(
-                    part, sha256, bytes.length, parts.kind(), true, Optional.empty(), "", ""),
-            bad ->
-                new ReadDocument(
-                    part,
-                    sha256,
-                    bytes.length,
-                    bad.kind(),
-                    false,
-                    Optional.empty(),
-                    bad.code(),
-                    bad.reason())));
-    List<Part> inside = opened.fold(cells -> List.of(), Opened.Parts::parts, bad -> List.of());
-    int number = 0;
-    for (Part child : inside) {
-      number++;
-      String at = (part.isEmpty() ? "" : part + "/") + number + ":" + child.name();
-      if (depth + 1 > limits.depth() || !budget.takes(child.bytes().length)) {
-        into.add(beyondLimits(child, at));
-      } else {
-        read(child.bytes(), child.name(), at, depth + 1, budget, into);
-      }
-    }
+  private ReadDocument document(Unfolding.Leaf leaf) {
+    return leaf.opened()
+        .fold(
+            cells -> interpreted(leaf, cells.kind(), cells.grid()),
+            parts -> document(leaf, parts.kind(), true, "", ""),
+            bad -> document(leaf, bad.kind(), false, bad.code(), bad.reason()));
   }
 
-  private static ReadDocument beyondLimits(Part child, String at) {
+  private static ReadDocument document(
+      Unfolding.Leaf leaf, String kind, boolean container, String code, String reason) {
     return new ReadDocument(
-        at,
-        sha256(child.bytes()),
-        child.bytes().length,
-        "other",
-        false,
-        Optional.empty(),
-        "container-too-large",
-        "The container holds too much, or too deeply; unpack it and put the files in the inbox.");
+        leaf.part(), leaf.sha256(), leaf.size(), kind, container, Optional.empty(), code, reason);
   }
 
-  private ReadDocument interpreted(
-      String kind, Grid grid, String part, String sha256, long bytes) {
+  private ReadDocument interpreted(Unfolding.Leaf leaf, String kind, Grid grid) {
     return interpreter
-        .interpret(grid, sha256)
+        .interpret(grid, leaf.sha256())
         .fold(
             found ->
                 new ReadDocument(
-                    part, sha256, bytes, kind, false, Optional.of(found.report()), "", ""),
-            none ->
-                new ReadDocument(
-                    part, sha256, bytes, kind, false, Optional.empty(), none.code(), none.reason()));
-  }
-
-  private static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
-  /** Text that names this way of reading: part of the digest under which results are cached. */
-  public String describe() {
-    return limits.toString();
-  }
-
-  /** What all documents of one file may unpack to, together. */
-  private static final class Budget {
-    private long bytes;
-    private int parts;
-
-    Budget(long bytes, int parts) {
-      this.bytes = bytes;
-      this.parts = parts;
-    }
-
-    boolean takes(long size) {
-      bytes -= size;
-      parts--;
-      return bytes >= 0 && parts >= 0;
-    }
+                    leaf.part(),
+                    leaf.sha256(),
+                    leaf.size(),
+                    kind,
+                    false,
+                    Optional.of(found.report()),
+                    "",
+                    ""),
+            none -> document(leaf, kind, false, none.code(), none.reason()));
   }
 }
