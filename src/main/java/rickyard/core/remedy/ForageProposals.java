@@ -28,7 +28,7 @@ final class ForageProposals {
   /** The best swap of all replaceable forage, or of one item of it, for one lot. */
   Optional<Draft> swap() {
     List<Draft> drafts = new ArrayList<>();
-    for (List<Amount> replaced : replacedSets()) {
+    for (List<Serving> replaced : replacedSets()) {
       for (Candidate lot : lots()) {
         boolean isAlready = replaced.size() == 1 && replaced.get(0).item().isSameAs(lot);
         if (!isAlready && !lot.isStraw()) {
@@ -39,9 +39,9 @@ final class ForageProposals {
     return first(drafts);
   }
 
-  private List<List<Amount>> replacedSets() {
-    List<Amount> all = request.replaceable();
-    List<List<Amount>> sets = new ArrayList<>();
+  private List<List<Serving>> replacedSets() {
+    List<Serving> all = request.replaceable();
+    List<List<Serving>> sets = new ArrayList<>();
     if (!all.isEmpty()) {
       sets.add(all);
     }
@@ -51,7 +51,7 @@ final class ForageProposals {
     return sets;
   }
 
-  private Draft swapFor(List<Amount> replaced, Candidate lot) {
+  private Draft swapFor(List<Serving> replaced, Candidate lot) {
     double target = target(replaced);
     MixSpec spec = spec(List.of(free(lot, 0)), replaced, target, true);
     return bench.best(spec).orElseGet(() -> bench.nearest(spec, wholeOf(spec, target)));
@@ -70,7 +70,7 @@ final class ForageProposals {
   /** The best blend of two lots that are both fed. */
   Optional<Draft> blend() {
     List<Candidate> pool = pool();
-    List<Amount> replaced = request.replaceable();
+    List<Serving> replaced = request.replaceable();
     List<Draft> drafts = new ArrayList<>();
     for (int i = 0; i < pool.size() && !replaced.isEmpty(); i++) {
       for (int j = i + 1; j < pool.size(); j++) {
@@ -129,13 +129,13 @@ final class ForageProposals {
 
   /** The least share of a controlled forage that clears with the guard band. */
   Optional<Draft> leastShare(Candidate controlled) {
-    List<Amount> replaced = largest(request.replaceable());
+    List<Serving> replaced = largest(request.replaceable());
     if (replaced.isEmpty()) {
       return Optional.empty();
     }
     List<FreeItem> free = new ArrayList<>();
     free.add(free(controlled, 0));
-    for (Amount a : replaced) {
+    for (Serving a : replaced) {
       if (!a.item().isSameAs(controlled)) {
         free.add(new FreeItem(a.item(), true, a.meals(), 0, a.dmKg()));
       }
@@ -147,15 +147,15 @@ final class ForageProposals {
 
   /** A given share of the forage dry matter as controlled forage, the rest as today pro rata. */
   Optional<Draft> share(Candidate controlled, double share) {
-    List<Amount> replaced = largest(request.replaceable());
+    List<Serving> replaced = largest(request.replaceable());
     if (replaced.isEmpty()) {
       return Optional.empty();
     }
     double target = target(replaced);
-    double today = replaced.stream().mapToDouble(Amount::dmKg).sum();
+    double today = replaced.stream().mapToDouble(Serving::dmKg).sum();
     List<FreeItem> free = new ArrayList<>(List.of(free(controlled, 0)));
     List<Double> dm = new ArrayList<>(List.of(controlledDm(controlled, share, target)));
-    for (Amount a : replaced) {
+    for (Serving a : replaced) {
       if (!a.item().isSameAs(controlled)) {
         free.add(new FreeItem(a.item(), true, a.meals(), 0, Double.POSITIVE_INFINITY));
         dm.add((1 - share) * target * a.dmKg() / today);
@@ -178,10 +178,10 @@ final class ForageProposals {
   }
 
   /** As many items of the forage as a support has room for beside the new one. */
-  private static List<Amount> largest(List<Amount> forage) {
+  private static List<Serving> largest(List<Serving> forage) {
     return forage.stream()
         .sorted(
-            Comparator.comparingDouble(Amount::dmKg).reversed().thenComparing(a -> a.item().key()))
+            Comparator.comparingDouble(Serving::dmKg).reversed().thenComparing(a -> a.item().key()))
         .limit(MixSpec.MOST - 1L)
         .toList();
   }
@@ -195,7 +195,7 @@ final class ForageProposals {
   }
 
   private MixSpec spec(
-      List<FreeItem> forage, List<Amount> replaced, double target, boolean hasWishes) {
+      List<FreeItem> forage, List<Serving> replaced, double target, boolean hasWishes) {
     List<FreeItem> free = new ArrayList<>(forage);
     if (freesBucket) {
       BucketProposals.offenders(request).stream()
@@ -206,7 +206,7 @@ final class ForageProposals {
   }
 
   /** The ration without what is replaced and without what is free. */
-  private List<Amount> without(List<Amount> replaced, List<FreeItem> free) {
+  private List<Serving> without(List<Serving> replaced, List<FreeItem> free) {
     return request.ration().stream()
         .filter(a -> !replaced.contains(a))
         .filter(a -> free.stream().noneMatch(f -> f.item().isSameAs(a.item())))
@@ -214,15 +214,15 @@ final class ForageProposals {
   }
 
   /** Equal dry matter, moved into the intake range where today's ration is outside of it. */
-  private double target(List<Amount> replaced) {
+  private double target(List<Serving> replaced) {
     IntakeRange intake = request.intake();
-    double all = request.ration().stream().mapToDouble(Amount::dmKg).sum();
+    double all = request.ration().stream().mapToDouble(Serving::dmKg).sum();
     double missing =
         Math.max(
             intake.floorKgDm() - all,
             intake.forageFloorKgDm() - MixModel.forageDm(request.ration()));
     double change = missing > 0 ? missing : Math.min(0, intake.ceilingKgDm() - all);
-    return Math.max(0, replaced.stream().mapToDouble(Amount::dmKg).sum() + change);
+    return Math.max(0, replaced.stream().mapToDouble(Serving::dmKg).sum() + change);
   }
 
   private static Optional<Draft> first(List<Draft> drafts) {

@@ -17,8 +17,8 @@ record FreeItem(
     }
   }
 
-  Amount at(double dmKg) {
-    return new Amount(item, Math.max(0, dmKg) / item.dryMatterFraction(), fedAsForage, meals);
+  Serving at(double dmKg) {
+    return new Serving(item, Math.max(0, dmKg) / item.dryMatterFraction(), fedAsForage, meals);
   }
 
   boolean isForage() {

@@ -112,13 +112,13 @@ final class Reasons {
   /** What happens in the bucket, for example {@code , no oats, less sweet feed}. */
   private static String bucket(RemedyRequest request, Draft draft) {
     StringBuilder words = new StringBuilder();
-    for (Amount a : request.ration()) {
+    for (Serving a : request.ration()) {
       double then = draft.kgOf(a.item());
       if (!a.fedAsForage() && then < a.kg() - 1e-9) {
         words.append(then <= 0 ? ", no " : ", less ").append(a.item().name());
       }
     }
-    for (Amount a : draft.ration()) {
+    for (Serving a : draft.ration()) {
       if (!a.fedAsForage() && a.kg() > request.todayKg(a.item()) + 1e-9) {
         boolean isNew = request.todayKg(a.item()) <= 0;
         words.append(isNew ? ", with " : ", more ").append(a.item().name());
@@ -137,8 +137,8 @@ final class Reasons {
     List<Candidate> added = draft.added().stream().filter(Candidate::isForage).toList();
     return added.isEmpty()
         ? draft.ration().stream()
-            .filter(Amount::fedAsForage)
-            .map(Amount::item)
+            .filter(Serving::fedAsForage)
+            .map(Serving::item)
             .filter(c -> c.kind() == CandidateKind.LOT)
             .toList()
         : added;

@@ -24,8 +24,8 @@ import java.util.TreeMap;
  */
 public record RemedyRequest(
     HorseFacts horse,
-    List<Amount> ration,
-    List<Amount> present,
+    List<Serving> ration,
+    List<Serving> present,
     List<Candidate> reach,
     List<DietLimit> dietLimits,
     List<MealLimit> mealLimits,
@@ -55,15 +55,15 @@ public record RemedyRequest(
 
   /** Dry matter of the item in the ration today, kg per day. */
   double todayDmKg(Candidate item) {
-    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Amount::dmKg).sum();
+    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Serving::dmKg).sum();
   }
 
   double todayKg(Candidate item) {
-    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Amount::kg).sum();
+    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Serving::kg).sum();
   }
 
   /** Kg of dry matter per day taken away from today's ration or added to it. */
-  double changeDmKg(List<Amount> then) {
+  double changeDmKg(List<Serving> then) {
     SortedMap<String, Double> byKey = new TreeMap<>();
     ration.forEach(a -> byKey.merge(a.item().key(), -a.dmKg(), Double::sum));
     then.forEach(a -> byKey.merge(a.item().key(), a.dmKg(), Double::sum));
@@ -71,14 +71,14 @@ public record RemedyRequest(
   }
 
   /** Cost per day of what has a price. */
-  static double costPerDay(List<Amount> then) {
+  static double costPerDay(List<Serving> then) {
     return then.stream().mapToDouble(a -> a.kg() * a.item().stock().pricePerKg().orElse(0)).sum();
   }
 
   /** The forage that a proposal replaces: hay of lots, or all forage where no lot is fed. */
-  List<Amount> replaceable() {
-    List<Amount> forage = ration.stream().filter(a -> a.fedAsForage() && a.kg() > 0).toList();
-    List<Amount> lots = forage.stream().filter(a -> a.item().kind() == CandidateKind.LOT).toList();
+  List<Serving> replaceable() {
+    List<Serving> forage = ration.stream().filter(a -> a.fedAsForage() && a.kg() > 0).toList();
+    List<Serving> lots = forage.stream().filter(a -> a.item().kind() == CandidateKind.LOT).toList();
     return lots.isEmpty() ? forage : lots;
   }
 

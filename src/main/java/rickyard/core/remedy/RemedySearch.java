@@ -97,9 +97,17 @@ public final class RemedySearch {
     }
     CheckedDiet diet = request.check().check(request.present());
     Draft draft = new Draft(request.present(), List.of(), diet, 0);
-    List<RemedyItem> items = items(draft.ration());
+    List<RemedyItem> items = items(request.present(), draft.ration());
     return diet.isEnough()
-        ? Optional.of(remedy(RemedyKind.HOLD, draft, Reasons.hold(draft, items)))
+        ? Optional.of(
+            new Remedy(
+                RemedyKind.HOLD,
+                items,
+                draft.ration(),
+                true,
+                Reasons.hold(draft, items),
+                Optional.of(diet),
+                0))
         : Optional.empty();
   }
 
@@ -201,7 +209,7 @@ public final class RemedySearch {
   private Remedy remedy(RemedyKind kind, Draft draft, String why) {
     return new Remedy(
         kind,
-        items(draft.ration()),
+        items(request.ration(), draft.ration()),
         draft.ration(),
         draft.diet().isEnough(),
         why,
@@ -210,23 +218,23 @@ public final class RemedySearch {
   }
 
   /** The whole changed ration: today's items in their order, then the new ones by id. */
-  private List<RemedyItem> items(List<Amount> then) {
+  private List<RemedyItem> items(List<Serving> now, List<Serving> then) {
     List<RemedyItem> items = new ArrayList<>();
-    for (Amount a : request.ration()) {
+    for (Serving a : now) {
       double kg =
           then.stream()
               .filter(t -> t.item().isSameAs(a.item()) && t.fedAsForage() == a.fedAsForage())
-              .mapToDouble(Amount::kg)
+              .mapToDouble(Serving::kg)
               .sum();
       items.add(item(a.item(), a.kg(), kg, a.fedAsForage()));
     }
     then.stream()
         .filter(
             t ->
-                request.ration().stream()
+                now.stream()
                     .noneMatch(
                         a -> a.item().isSameAs(t.item()) && a.fedAsForage() == t.fedAsForage()))
-        .sorted(Comparator.comparing(Amount::item, Candidate.BY_KEY))
+        .sorted(Comparator.comparing(Serving::item, Candidate.BY_KEY))
         .forEach(t -> items.add(item(t.item(), 0, t.kg(), t.fedAsForage())));
     return items;
   }

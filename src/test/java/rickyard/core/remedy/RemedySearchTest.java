@@ -35,13 +35,13 @@ class RemedySearchTest {
   private static double dm(Remedy remedy, String id) {
     return remedy.then().stream()
         .filter(a -> a.item().id().equals(id))
-        .mapToDouble(Amount::dmKg)
+        .mapToDouble(Serving::dmKg)
         .sum();
   }
 
   @Test
   void aRationThatClearsNeedsNothing() {
-    var ration = List.of(Amount.ofForage(lot("LOW", 7, 0.8), 10));
+    var ration = List.of(Serving.ofForage(lot("LOW", 7, 0.8), 10));
 
     assertTrue(
         RemedySearch.search(request(horse(500), ration, List.of(), nscLimit(10, 1.645))).isEmpty());
@@ -49,7 +49,7 @@ class RemedySearchTest {
 
   @Test
   void aLowLotIsSwappedInAtEqualDryMatter() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var low = lot("LOW", 7, 0.8, 0.8);
 
     var found = RemedySearch.search(request(horse(500), ration, List.of(low), nscLimit(10, 1.645)));
@@ -63,7 +63,7 @@ class RemedySearchTest {
 
   @Test
   void everyShareOfControlledForageIsShownAlsoWhereItIsNotEnough() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var found =
         RemedySearch.search(
             request(horse(500), ration, List.of(controlled("BAG", 7, 0.4)), nscLimit(10, 1.645)));
@@ -86,23 +86,23 @@ class RemedySearchTest {
   @Test
   void holdSaysHowLongThePresentForageLasts() {
     var old = Yard.with(lot("OLD", 7, 0.8), stock(200, 10));
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var base = request(horse(500), ration, List.of(), nscLimit(10, 1.645));
-    var withPresent = withPresent(base, List.of(Amount.ofForage(old, 10)));
+    var withPresent = withPresent(base, List.of(Serving.ofForage(old, 10)));
 
     var hold = RemedySearch.search(withPresent).get(0);
 
     assertEquals(RemedyKind.HOLD, hold.kind());
     assertTrue(hold.isEnough());
     assertTrue(hold.why().contains("it lasts 10 days"), hold.why());
-    assertEquals(10, hold.items().get(1).daysOfStock().orElseThrow(), 1e-9);
+    assertEquals(10, hold.items().get(0).daysOfStock().orElseThrow(), 1e-9);
   }
 
   private static Stock stock(double kg, double others) {
     return new Stock(OptionalDouble.of(kg), others, OptionalDouble.of(20), OptionalDouble.of(0.25));
   }
 
-  private static RemedyRequest withPresent(RemedyRequest r, List<Amount> present) {
+  private static RemedyRequest withPresent(RemedyRequest r, List<Serving> present) {
     return new RemedyRequest(
         r.horse(),
         r.ration(),
@@ -119,7 +119,7 @@ class RemedySearchTest {
 
   @Test
   void aLotWhoseStockDoesNotLastIsNotEnoughForAll() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var few = Yard.with(lot("FEW", 5, 0.5), stock(400, 5));
 
     var found = RemedySearch.search(request(horse(500), ration, List.of(few), nscLimit(10, 1.645)));
@@ -132,7 +132,7 @@ class RemedySearchTest {
 
   @Test
   void aBlendIsForEveryFeedingOnly() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var low = Yard.with(lot("LOW", 5, 0.5), stock(270, 0));
 
     var found = RemedySearch.search(request(horse(500), ration, List.of(low), nscLimit(10, 1.645)));
@@ -148,7 +148,7 @@ class RemedySearchTest {
     var grain =
         Yard.item(
             "GRAIN", CandidateKind.FEED, "concentrate", "meal", false, 0.9, 50, 2, Label.NONE);
-    var ration = List.of(Amount.ofForage(lot("LOW", 7, 0.8), 10), bucket(grain, 1, 2));
+    var ration = List.of(Serving.ofForage(lot("LOW", 7, 0.8), 10), bucket(grain, 1, 2));
     var meal = new MealLimit("meal", NSC, "NSC (WSC + starch)", 50, 0);
 
     var found =
@@ -170,7 +170,7 @@ class RemedySearchTest {
 
   @Test
   void borderlineAloneProposesASecondTest() {
-    var ration = List.of(Amount.ofForage(lot("NEAR", 9.4, 1), 10));
+    var ration = List.of(Serving.ofForage(lot("NEAR", 9.4, 1), 10));
 
     var found = RemedySearch.search(request(horse(500), ration, List.of(), nscLimit(10, 1.645)));
 
@@ -182,7 +182,7 @@ class RemedySearchTest {
                 RemedySearch.search(
                     request(
                         horse(500),
-                        List.of(Amount.ofForage(HIGH, 10)),
+                        List.of(Serving.ofForage(HIGH, 10)),
                         List.of(),
                         nscLimit(10, 1.645))),
                 RemedyKind.RETEST)
@@ -192,7 +192,7 @@ class RemedySearchTest {
 
   @Test
   void whereNothingIsEnoughTheConflictIsNamed() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var found =
         RemedySearch.search(
             request(horse(500), ration, List.of(lot("ALSO", 12, 1)), nscLimit(10, 1.645)));
@@ -207,7 +207,7 @@ class RemedySearchTest {
 
   @Test
   void aDentalHorseGetsWhatItCanChewFirst() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var found =
         RemedySearch.search(
             request(
@@ -229,7 +229,7 @@ class RemedySearchTest {
         RemedySearch.search(
             request(
                 horse(500),
-                List.of(Amount.ofForage(lot("MILD", 11, 0.8), 10)),
+                List.of(Serving.ofForage(lot("MILD", 11, 0.8), 10)),
                 List.of(straw),
                 nscLimit(10, 1.645)));
 
@@ -255,7 +255,7 @@ class RemedySearchTest {
         RemedySearch.search(
             request(
                 horse(500),
-                List.of(Amount.ofForage(HIGH, 10)),
+                List.of(Serving.ofForage(HIGH, 10)),
                 List.of(lot("LOW", 6, 0.5), salt, e),
                 List.of(nscLimit(10, 1.645)),
                 List.of(),
@@ -273,7 +273,7 @@ class RemedySearchTest {
 
   @Test
   void theBalancerFollowsTheShareOfFortifiedForage() {
-    var ration = List.of(Amount.ofForage(HIGH, 10), bucket(balancer("BAL"), 0.5, 2));
+    var ration = List.of(Serving.ofForage(HIGH, 10), bucket(balancer("BAL"), 0.5, 2));
     var found =
         RemedySearch.search(
             request(horse(500), ration, List.of(controlled("BAG", 6, 0.4)), nscLimit(10, 0)));
@@ -289,7 +289,7 @@ class RemedySearchTest {
     var grain =
         Yard.item(
             "GRAIN", CandidateKind.FEED, "concentrate", "meal", false, 0.9, 50, 2, Label.NONE);
-    var ration = List.of(Amount.ofForage(HIGH, 10), bucket(grain, 1, 2));
+    var ration = List.of(Serving.ofForage(HIGH, 10), bucket(grain, 1, 2));
     var meal = new MealLimit("meal", NSC, "NSC (WSC + starch)", 50, 0);
 
     var found =
@@ -310,7 +310,7 @@ class RemedySearchTest {
 
   @Test
   void theSameRequestGivesTheSameAnswerBitForBit() {
-    var ration = List.of(Amount.ofForage(HIGH, 10), bucket(balancer("BAL"), 0.5, 2));
+    var ration = List.of(Serving.ofForage(HIGH, 10), bucket(balancer("BAL"), 0.5, 2));
     var reach = List.of(controlled("BAG", 6, 0.4), lot("A", 9, 1), lot("B", 8, 1.3));
     var request = request(horse(480), ration, reach, nscLimit(10, 1.645));
 
@@ -342,7 +342,7 @@ class RemedySearchTest {
         RemedySearch.search(
             request(
                 horse(500),
-                List.of(Amount.ofForage(HIGH, 10)),
+                List.of(Serving.ofForage(HIGH, 10)),
                 List.of(unknown),
                 nscLimit(10, 1.645)));
 
