@@ -62,7 +62,7 @@ final class ForageProposals {
     double[] x = new double[spec.free().size()];
     x[0] = target;
     for (int i = 1; i < x.length; i++) {
-      x[i] = request.todayDmKg(spec.free().get(i).item());
+      x[i] = request.todayDmKg(spec.free().get(i));
     }
     return x;
   }
@@ -129,12 +129,34 @@ final class ForageProposals {
 
   /** The least share of a controlled forage that clears with the guard band. */
   Optional<Draft> leastShare(Candidate controlled) {
-    List<Serving> replaced = largest(request.replaceable());
+    return leastShare(controlled, List.of());
+  }
+
+  /**
+   * The least change with a controlled forage and one more item in reach, for where neither alone
+   * is enough or lasts.
+   */
+  Optional<Draft> leastShareWithOneMore(Candidate controlled) {
+    List<Draft> drafts = new ArrayList<>();
+    List<Candidate> others = new ArrayList<>(lots());
+    others.addAll(controlled());
+    for (Candidate other : others) {
+      boolean isFed = request.todayKg(other) > 0;
+      if (!isFed && !other.isSameAs(controlled)) {
+        leastShare(controlled, List.of(other)).ifPresent(drafts::add);
+      }
+    }
+    return first(drafts);
+  }
+
+  private Optional<Draft> leastShare(Candidate controlled, List<Candidate> others) {
+    List<FreeItem> free = new ArrayList<>();
+    free.add(free(controlled, 0));
+    others.forEach(other -> free.add(free(other, 0)));
+    List<Serving> replaced = replacedBy(controlled, MixSpec.MOST - free.size());
     if (replaced.isEmpty()) {
       return Optional.empty();
     }
-    List<FreeItem> free = new ArrayList<>();
-    free.add(free(controlled, 0));
     for (Serving a : replaced) {
       if (!a.item().isSameAs(controlled)) {
         free.add(new FreeItem(a.item(), true, a.meals(), 0, a.dmKg()));
@@ -142,24 +164,44 @@ final class ForageProposals {
     }
     return bench
         .best(spec(free, replaced, target(replaced), false))
-        .filter(d -> d.kgOf(controlled) > request.todayKg(controlled));
+        .filter(d -> d.kgOf(controlled) > request.todayKg(controlled))
+        .filter(d -> others.stream().allMatch(other -> d.kgOf(other) > 0));
+  }
+
+  /**
+   * The largest items of the replaceable forage, and the controlled one where it is fed already.
+   */
+  private List<Serving> replacedBy(Candidate controlled, int most) {
+    List<Serving> replaced =
+        new ArrayList<>(
+            request.replaceable().stream()
+                .filter(a -> !a.item().isSameAs(controlled))
+                .sorted(
+                    Comparator.comparingDouble(Serving::dmKg)
+                        .reversed()
+                        .thenComparing(a -> a.item().key()))
+                .limit(most)
+                .toList());
+    request.ration().stream()
+        .filter(a -> a.fedAsForage() && a.item().isSameAs(controlled))
+        .forEach(replaced::add);
+    return replaced;
   }
 
   /** A given share of the forage dry matter as controlled forage, the rest as today pro rata. */
   Optional<Draft> share(Candidate controlled, double share) {
-    List<Serving> replaced = largest(request.replaceable());
-    if (replaced.isEmpty()) {
+    List<Serving> replaced = replacedBy(controlled, MixSpec.MOST - 1);
+    List<Serving> rest = replaced.stream().filter(a -> !a.item().isSameAs(controlled)).toList();
+    if (rest.isEmpty()) {
       return Optional.empty();
     }
     double target = target(replaced);
-    double today = replaced.stream().mapToDouble(Serving::dmKg).sum();
+    double today = rest.stream().mapToDouble(Serving::dmKg).sum();
     List<FreeItem> free = new ArrayList<>(List.of(free(controlled, 0)));
     List<Double> dm = new ArrayList<>(List.of(controlledDm(controlled, share, target)));
-    for (Serving a : replaced) {
-      if (!a.item().isSameAs(controlled)) {
-        free.add(new FreeItem(a.item(), true, a.meals(), 0, Double.POSITIVE_INFINITY));
-        dm.add((1 - share) * target * a.dmKg() / today);
-      }
+    for (Serving a : rest) {
+      free.add(new FreeItem(a.item(), true, a.meals(), 0, Double.POSITIVE_INFINITY));
+      dm.add((1 - share) * target * a.dmKg() / today);
     }
     MixSpec spec = new MixSpec(free, without(replaced, free), OptionalDouble.of(target), false);
     return Optional.of(bench.nearest(spec, dm.stream().mapToDouble(Double::doubleValue).toArray()));
@@ -175,15 +217,6 @@ final class ForageProposals {
       kg = Math.max(kg, item.label().leastAsWholeRationKg(bodyWeight));
     }
     return Math.min(kg, item.label().mostAsWholeRationKg(bodyWeight)) * item.dryMatterFraction();
-  }
-
-  /** As many items of the forage as a support has room for beside the new one. */
-  private static List<Serving> largest(List<Serving> forage) {
-    return forage.stream()
-        .sorted(
-            Comparator.comparingDouble(Serving::dmKg).reversed().thenComparing(a -> a.item().key()))
-        .limit(MixSpec.MOST - 1L)
-        .toList();
   }
 
   private FreeItem free(Candidate item, double leastDmKg) {
@@ -209,7 +242,7 @@ final class ForageProposals {
   private List<Serving> without(List<Serving> replaced, List<FreeItem> free) {
     return request.ration().stream()
         .filter(a -> !replaced.contains(a))
-        .filter(a -> free.stream().noneMatch(f -> f.item().isSameAs(a.item())))
+        .filter(a -> free.stream().noneMatch(f -> f.isOf(a)))
         .toList();
   }
 

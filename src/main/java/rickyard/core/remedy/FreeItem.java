@@ -21,6 +21,11 @@ record FreeItem(
     return new Serving(item, Math.max(0, dmKg) / item.dryMatterFraction(), fedAsForage, meals);
   }
 
+  /** Whether a serving is the same item, fed the same way. */
+  boolean isOf(Serving serving) {
+    return serving.item().isSameAs(item) && serving.fedAsForage() == fedAsForage;
+  }
+
   boolean isForage() {
     return item.isForage() && fedAsForage;
   }

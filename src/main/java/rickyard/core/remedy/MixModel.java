@@ -148,7 +148,7 @@ final class MixModel {
     row[i] = 1;
     row[more] = -1;
     row[less] = 1;
-    double today = request.todayDmKg(free.get(i).item());
+    double today = request.todayDmKg(free.get(i));
     program.row(row, today, today);
   }
 

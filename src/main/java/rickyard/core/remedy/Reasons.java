@@ -87,14 +87,14 @@ final class Reasons {
         + ".";
   }
 
-  static String blend(RemedyRequest request, Draft draft) {
+  static String mix(RemedyRequest request, Draft draft) {
     double forage = MixModel.forageDm(draft.ration());
     String parts =
         draft.ration().stream()
-            .filter(a -> a.fedAsForage() && a.item().kind() == CandidateKind.LOT)
+            .filter(a -> a.item().isForage())
             .map(a -> percent(a.dmKg() / forage) + " " + a.item().name())
-            .collect(Collectors.joining(" and "));
-    return "A blend of "
+            .collect(Collectors.joining(", "));
+    return "A mix of "
         + parts
         + " (of the forage dry matter), only if it is mixed at every"
         + " feeding"

@@ -2,7 +2,9 @@ package rickyard.core.remedy;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -37,8 +39,8 @@ public record RemedyRequest(
 
   public RemedyRequest {
     requireNonNull(horse, "horse");
-    ration = List.copyOf(ration);
-    present = List.copyOf(present);
+    ration = merged(ration);
+    present = merged(present);
     reach = reach.stream().sorted(Candidate.BY_KEY).toList();
     dietLimits = List.copyOf(dietLimits);
     mealLimits = List.copyOf(mealLimits);
@@ -49,13 +51,25 @@ public record RemedyRequest(
     requireNonNull(check, "check");
   }
 
+  /** Each item once for each way of feeding, in the order of its first serving. */
+  private static List<Serving> merged(List<Serving> servings) {
+    Map<String, Serving> byKey = new LinkedHashMap<>();
+    for (Serving s : servings) {
+      byKey.merge(
+          s.item().key() + (s.fedAsForage() ? "\u0000forage" : "\u0000bucket"),
+          s,
+          (a, b) -> a.withKg(a.kg() + b.kg()));
+    }
+    return List.copyOf(byKey.values());
+  }
+
   ScaleSteps steps() {
     return settings.steps(units);
   }
 
-  /** Dry matter of the item in the ration today, kg per day. */
-  double todayDmKg(Candidate item) {
-    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Serving::dmKg).sum();
+  /** Dry matter of the item in the ration today, fed the same way, kg per day. */
+  double todayDmKg(FreeItem item) {
+    return ration.stream().filter(item::isOf).mapToDouble(Serving::dmKg).sum();
   }
 
   double todayKg(Candidate item) {

@@ -47,6 +47,9 @@ public final class RemedySearch {
           forage(true).stream().filter(Remedy::isEnough).filter(r -> isNew(r, found)).toList());
     }
     retest(today).ifPresent(found::add);
+    if (found.stream().noneMatch(r -> r.isEnough() && r.kind() != RemedyKind.HOLD)) {
+      found.addAll(controlledWithOneMore());
+    }
     boolean isAnyEnough = found.stream().anyMatch(Remedy::isEnough);
     if (!isAnyEnough) {
       found.add(
@@ -55,7 +58,7 @@ public final class RemedySearch {
               List.of(),
               List.of(),
               false,
-              new Conflict(request).sentence(),
+              new Conflict(request).sentence(nearest(found)),
               Optional.empty(),
               0));
     }
@@ -68,6 +71,21 @@ public final class RemedySearch {
   /** A share that is not enough is shown as such; another lot only where nothing is enough. */
   private static boolean isShownWhenNotEnough(Remedy r, boolean isAnyEnough) {
     return r.kind() != RemedyKind.SWAP || !isAnyEnough;
+  }
+
+  /** Why the proposal that comes nearest is not enough; empty if there is none. */
+  private static String nearest(List<Remedy> found) {
+    return found.stream()
+        .filter(r -> r.diet().isPresent())
+        .min(
+            Comparator.comparingDouble(
+                r ->
+                    r.diet()
+                        .flatMap(CheckedDiet::leading)
+                        .map(l -> l.pOver().orElse(1))
+                        .orElse(1.0)))
+        .map(Remedy::why)
+        .orElse("");
   }
 
   private static boolean isNew(Remedy remedy, List<Remedy> found) {
@@ -122,7 +140,7 @@ public final class RemedySearch {
     forage
         .blend()
         .map(completion::of)
-        .ifPresent(d -> found.add(remedy(RemedyKind.BLEND, d, Reasons.blend(request, d))));
+        .ifPresent(d -> found.add(remedy(RemedyKind.BLEND, d, Reasons.mix(request, d))));
     return found;
   }
 
@@ -152,6 +170,19 @@ public final class RemedySearch {
     if (isWorthShowing && isNew(remedy, found)) {
       found.add(remedy);
     }
+  }
+
+  /** A controlled forage together with one more item, where neither alone is enough. */
+  private List<Remedy> controlledWithOneMore() {
+    ForageProposals forage = new ForageProposals(request, false);
+    return forage.controlled().stream()
+        .flatMap(c -> forage.leastShareWithOneMore(c).stream())
+        .filter(d -> d.diet().isEnough())
+        .min(Draft.BEST_FIRST)
+        .map(completion::of)
+        .map(d -> remedy(RemedyKind.CONTROLLED, d, Reasons.mix(request, d)))
+        .stream()
+        .toList();
   }
 
   private Optional<Candidate> bestControlled(ForageProposals forage) {

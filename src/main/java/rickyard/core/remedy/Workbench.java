@@ -90,16 +90,16 @@ final class Workbench {
   Draft nearest(MixSpec spec, double[] dmKg) {
     double[] rounded = new double[dmKg.length];
     for (int i = 0; i < rounded.length; i++) {
-      rounded[i] = weighable(spec.free().get(i).item(), dmKg[i]);
+      rounded[i] = weighable(spec.free().get(i), dmKg[i]);
     }
     return draft(spec, rounded);
   }
 
   /** The nearest weighable dry matter; today's amount stays as it is. */
-  private double weighable(Candidate item, double dmKg) {
+  private double weighable(FreeItem item, double dmKg) {
     boolean isToday = Math.abs(dmKg - request.todayDmKg(item)) < NOTHING_KG;
-    double kg = request.steps().nearestKg(dmKg / item.dryMatterFraction());
-    return isToday ? dmKg : kg * item.dryMatterFraction();
+    double kg = request.steps().nearestKg(dmKg / item.item().dryMatterFraction());
+    return isToday ? dmKg : kg * item.item().dryMatterFraction();
   }
 
   private Draft nearby(MixSpec spec, double[] dmKg) {
@@ -142,7 +142,7 @@ final class Workbench {
   private List<Double> steps(FreeItem item, double dmKg) {
     double fraction = item.item().dryMatterFraction();
     double kg = dmKg / fraction;
-    double today = request.todayKg(item.item());
+    double today = request.todayDmKg(item) / fraction;
     List<Double> values = new ArrayList<>();
     for (int n = LOWEST_NEIGHBOUR; n <= HIGHEST_NEIGHBOUR; n++) {
       addWithin(values, item, request.steps().neighbourKg(kg, n));

@@ -349,4 +349,96 @@ class RemedySearchTest {
     assertTrue(found.stream().noneMatch(Remedy::isEnough), found.toString());
     assertTrue(found.stream().noneMatch(r -> kg(r, "UNTESTED") > 0), found.toString());
   }
+
+  @Test
+  void controlledForageThatIsAlreadyFedCountsInTheShare() {
+    var bag = controlled("BAG", 6, 0.4);
+    var ration = List.of(Serving.ofForage(HIGH, 8), Serving.ofForage(bag, 2));
+
+    var found = RemedySearch.search(request(horse(500), ration, List.of(bag), nscLimit(10, 0)));
+
+    double target = 8 * 0.88 + 2 * 0.9;
+    for (Remedy r : of(found, RemedyKind.CONTROLLED)) {
+      assertEquals(target, dm(r, "BAG") + dm(r, "HIGH"), 0.3, r.why());
+    }
+    assertEquals(0.5, dm(found.get(0), "BAG") / target, 0.06, found.get(0).why());
+  }
+
+  @Test
+  void controlledForageAndAnotherLotTogetherWhereNeitherLasts() {
+    var ration = List.of(Serving.ofForage(lot("VERY", 18, 1), 10));
+    var bag = Yard.with(controlled("BAG", 6, 0.4), stock(120, 0));
+    var few = Yard.with(lot("FEW", 6, 0.6), stock(105, 0));
+
+    var found =
+        RemedySearch.search(request(horse(500), ration, List.of(bag, few), nscLimit(12, 0.8)));
+
+    var both = found.get(0);
+    assertTrue(both.isEnough(), found.toString());
+    assertEquals(RemedyKind.CONTROLLED, both.kind());
+    assertTrue(kg(both, "BAG") <= 4 && kg(both, "BAG") > 0, both.why());
+    assertTrue(kg(both, "FEW") <= 3.5 && kg(both, "FEW") > 0, both.why());
+  }
+
+  @Test
+  void twoRowsOfOneItemAreOneItem() {
+    var ration = List.of(Serving.ofForage(HIGH, 6), Serving.ofForage(HIGH, 4));
+
+    var swap =
+        of(
+                RemedySearch.search(
+                    request(horse(500), ration, List.of(lot("LOW", 6, 0.5)), nscLimit(10, 1.645))),
+                RemedyKind.SWAP)
+            .get(0);
+
+    assertEquals(2, swap.items().size());
+    assertEquals(10, swap.items().get(0).nowKg(), 0);
+    assertEquals(10, kg(swap, "LOW"), 1e-9);
+  }
+
+  @Test
+  void potassiumIsKeptDownForHyppAsAnyOtherLimit() {
+    var hay = potassium(lot("HAY", 9, 0), 2.0);
+    var pulp =
+        potassium(
+            Yard.item(
+                "BAG",
+                CandidateKind.FEED,
+                "controlled-forage",
+                "pellets",
+                true,
+                0.9,
+                9,
+                0,
+                Yard.fullRate(1.5, 2)),
+            0.4);
+    var limit = new DietLimit("k", "k", "potassium", 1.1, true, 0, true);
+
+    var found =
+        RemedySearch.search(
+            request(horse(500, "hypp"), List.of(Serving.ofForage(hay, 10)), List.of(pulp), limit));
+
+    // share p of dry matter with (1 - p) 2.0 + p 0.4 = 1.1: p = 0.9 / 1.6, mass balance
+    assertEquals(0.5625, dm(found.get(0), "BAG") / 8.8, 0.06, found.get(0).why());
+    assertTrue(found.get(0).isEnough());
+  }
+
+  private static Candidate potassium(Candidate c, double k) {
+    var contents = new java.util.TreeMap<>(c.contents());
+    contents.put("k", new Content(k, 0));
+    return new Candidate(
+        c.id(),
+        c.batch(),
+        c.name(),
+        c.kind(),
+        c.role(),
+        c.form(),
+        c.isForage(),
+        c.isStraw(),
+        c.dryMatterFraction(),
+        contents,
+        c.nutrientsPerKgDm(),
+        c.stock(),
+        c.label());
+  }
 }
