@@ -30,13 +30,19 @@ final class ForageProposals {
     List<Draft> drafts = new ArrayList<>();
     for (List<Serving> replaced : replacedSets()) {
       for (Candidate lot : lots()) {
-        boolean isAlready = replaced.size() == 1 && replaced.get(0).item().isSameAs(lot);
-        if (!isAlready && !lot.isStraw()) {
+        if (!isAsToday(replaced, lot) && !lot.isStraw()) {
           drafts.add(swapFor(replaced, lot));
         }
       }
     }
     return first(drafts);
+  }
+
+  /** Whether nothing would change; the same hay in another amount is a change. */
+  private boolean isAsToday(List<Serving> replaced, Candidate lot) {
+    return replaced.size() == 1
+        && replaced.get(0).item().isSameAs(lot)
+        && Math.abs(target(replaced) - replaced.get(0).dmKg()) < 1e-9;
   }
 
   private List<List<Serving>> replacedSets() {

@@ -93,7 +93,7 @@ final class MixModel {
    * @return kg of dry matter per free item; empty if no amounts satisfy every row
    */
   Optional<double[]> solve() {
-    if (free.stream().anyMatch(f -> leastOf(f) > mostOf(f))) {
+    if (free.stream().anyMatch(f -> leastOf(f) > mostOf(f)) || isHopeless()) {
       return Optional.empty();
     }
     LinearProgram program = program();
@@ -111,6 +111,20 @@ final class MixModel {
       broken.forEach(l -> l.addTangentTo(program, x));
     }
     return Optional.empty();
+  }
+
+  /** A pair of forages of which no mix meets some limit: said without the optimiser. */
+  private boolean isHopeless() {
+    if (free.size() != 2
+        || spec.freeForageDmKg().isEmpty()
+        || !free.stream().allMatch(FreeItem::isForage)) {
+      return false;
+    }
+    double all = spec.freeForageDmKg().getAsDouble();
+    double[] first = {all, 0};
+    double[] second = {0, all};
+    return limits.stream()
+        .anyMatch(l -> l.leastExcessBetween(first, second) > 1000 * UncertainRow.TOLERANCE);
   }
 
   /** An item of which a limit's content is unknown may stay away, but not be fed. */

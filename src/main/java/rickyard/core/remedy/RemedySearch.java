@@ -152,22 +152,25 @@ public final class RemedySearch {
       return found;
     }
     Candidate item = best.get();
-    forage.leastShare(item).ifPresent(d -> addControlled(found, d, item, true));
+    forage
+        .leastShare(item)
+        .map(completion::of)
+        .filter(d -> d.diet().isEnough())
+        .ifPresent(d -> addControlled(found, d, Reasons.leastShare(request, d, item)));
     if (!freesBucket) {
       for (double share : request.settings().controlledShares()) {
-        forage.share(item, share).ifPresent(d -> addControlled(found, d, item, false));
+        forage
+            .share(item, share)
+            .map(completion::of)
+            .ifPresent(d -> addControlled(found, d, Reasons.givenShare(request, d, item, share)));
       }
     }
     return found;
   }
 
-  private void addControlled(List<Remedy> found, Draft draft, Candidate item, boolean isLeast) {
-    Draft done = completion.of(draft);
-    boolean isLeastEnough = isLeast && done.diet().isEnough();
-    Remedy remedy =
-        remedy(RemedyKind.CONTROLLED, done, Reasons.controlled(request, done, item, isLeastEnough));
-    boolean isWorthShowing = !isLeast || isLeastEnough;
-    if (isWorthShowing && isNew(remedy, found)) {
+  private void addControlled(List<Remedy> found, Draft draft, String why) {
+    Remedy remedy = remedy(RemedyKind.CONTROLLED, draft, why);
+    if (isNew(remedy, found)) {
       found.add(remedy);
     }
   }

@@ -441,4 +441,18 @@ class RemedySearchTest {
         c.stock(),
         c.label());
   }
+
+  @Test
+  void aRationBelowTheFloorIsBroughtUpToIt() {
+    var hay = lot("LOW", 7, 0.8);
+    var ration = List.of(Serving.ofForage(hay, 5));
+
+    var found = RemedySearch.search(request(horse(500), ration, List.of(hay), nscLimit(10, 1.645)));
+
+    var more = found.get(0);
+    assertTrue(more.isEnough(), more.why());
+    // floor of the test's intake: 1.25 % of 500 kg = 6.25 kg of dry matter = 7.1 kg of hay
+    assertEquals(7.5, kg(more, "LOW"), 1e-9);
+    assertTrue(more.why().contains("with more dry matter than today"), more.why());
+  }
 }

@@ -74,7 +74,7 @@ class WholeRationReferenceTest {
     if (share > 0 && share < 1) {
       Remedy half =
           RemedySearch.search(request).stream()
-              .filter(r -> r.why().startsWith("50 %") || r.why().startsWith("51 %"))
+              .filter(r -> r.why().startsWith("Half"))
               .findFirst()
               .orElseThrow();
       double lb =
@@ -100,7 +100,7 @@ class WholeRationReferenceTest {
 
     double all =
         RemedySearch.search(request).stream()
-            .filter(r -> r.why().startsWith("100 %"))
+            .filter(r -> r.why().startsWith("All"))
             .flatMap(r -> r.then().stream())
             .mapToDouble(s -> s.kg() / LB)
             .sum();
