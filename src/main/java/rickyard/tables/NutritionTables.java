@@ -50,8 +50,7 @@ public record NutritionTables(FeedingStandards standards, List<TableFile> files)
    */
   public static NutritionTables load(Optional<Path> officeConfig) {
     Reading reading = new Reading(officeConfig);
-    var energyProtein = new RequirementRows(reading);
-    FeedingStandards standards = reading.standards(energyProtein);
+    FeedingStandards standards = reading.standards(new RequirementRows(reading));
     return new NutritionTables(standards, reading.files);
   }
 
@@ -90,7 +89,12 @@ public record NutritionTables(FeedingStandards standards, List<TableFile> files)
       var kinds = rows("feed-kinds.csv", KINDS, List.of("kind", "analyte"), NutritionTables::kind);
       var settings =
           rows("nutrition-settings.csv", SETTINGS, List.of("name"), NutritionTables::setting);
-      List<TableProblem> problems = files.stream().flatMap(f -> f.problems().stream()).toList();
+      List<TableProblem> problems = new ArrayList<>();
+      files.forEach(f -> problems.addAll(f.problems()));
+      problems.addAll(NutritionGaps.in(settings, intake, kinds));
+      if (energy.isEmpty()) {
+        problems.add(NutritionGaps.gap("requirements-2007/de-equation.csv", "all of its terms"));
+      }
       if (!problems.isEmpty()) {
         throw new UnusableTablesException(problems);
       }

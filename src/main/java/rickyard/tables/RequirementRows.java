@@ -1,10 +1,11 @@
 package rickyard.tables;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import rickyard.core.nutrition.Driver;
 import rickyard.core.nutrition.EnergyEquation;
@@ -29,6 +30,8 @@ final class RequirementRows {
       List.of("name", "life", "level", "from_month", "to_month", "value");
   private static final List<String> PARAMETER_KEY =
       List.of("name", "life", "level", "from_month", "to_month");
+  private static final List<String> TERMS =
+      List.of("CONSTANT", "CP", "ADF", "NDF_LESS_ADF", "EE", "NFC", "ASH");
   private static final int LAST_MONTH = 1200;
 
   private final NutritionTables.Reading reading;
@@ -79,7 +82,7 @@ final class RequirementRows {
         (int) row.optional("to_month").orElse(LAST_MONTH));
   }
 
-  /** The equation of digestible energy; empty only if its table has problems. */
+  /** The equation of digestible energy; empty if a term is missing. */
   Optional<EnergyEquation> energyEquation() {
     Map<String, Coefficient> byTerm = new TreeMap<>();
     reading
@@ -91,23 +94,20 @@ final class RequirementRows {
                 Optional.of(
                     new Coefficient(row.text("term"), row.number("coefficient"), row.source())))
         .forEach(c -> byTerm.put(c.term, c));
-    OptionalDouble[] values =
-        List.of("CONSTANT", "CP", "ADF", "NDF_LESS_ADF", "EE", "NFC", "ASH").stream()
-            .map(t -> Optional.ofNullable(byTerm.get(t)))
-            .map(c -> c.map(x -> OptionalDouble.of(x.value)).orElseGet(OptionalDouble::empty))
-            .toArray(OptionalDouble[]::new);
-    return Optional.ofNullable(byTerm.get("CONSTANT"))
-        .map(
-            first ->
-                new EnergyEquation(
-                    values[0].orElseThrow(),
-                    values[1].orElseThrow(),
-                    values[2].orElseThrow(),
-                    values[3].orElseThrow(),
-                    values[4].orElseThrow(),
-                    values[5].orElseThrow(),
-                    values[6].orElseThrow(),
-                    first.source));
+    if (!byTerm.keySet().containsAll(TERMS)) {
+      return Optional.empty();
+    }
+    List<Double> values = TERMS.stream().map(t -> requireNonNull(byTerm.get(t)).value).toList();
+    return Optional.of(
+        new EnergyEquation(
+            values.get(0),
+            values.get(1),
+            values.get(2),
+            values.get(3),
+            values.get(4),
+            values.get(5),
+            values.get(6),
+            requireNonNull(byTerm.get(TERMS.get(0))).source));
   }
 
   private record Coefficient(String term, double value, Source source) {}

@@ -85,10 +85,18 @@ public record Diet(
     return missing.getOrDefault(code, List.of());
   }
 
+  /** Grams per day of NSC_WSC, NSC_ESC, STARCH, WSC, ESC or K, as for a limit. */
+  public Amount gramsPerDay(AnalyteCode code) {
+    Amount found = gramsPerDay.get(code);
+    if (found == null) {
+      throw new IllegalArgumentException("daily grams are not summed for " + code);
+    }
+    return found;
+  }
+
   /** Starch per day, g per kg of body weight. */
   public Amount starchPerKgBodyWeight() {
-    Amount starch = gramsPerDay.get(AnalyteCode.STARCH);
-    return requireNonNull(starch).per(intake.bodyWeightKg());
+    return gramsPerDay(AnalyteCode.STARCH).per(intake.bodyWeightKg());
   }
 
   /** Whether nothing is eaten beside the ration, as far as the register says. */

@@ -29,7 +29,19 @@ final class DietEvaluation {
   private final Intake intake;
 
   /** All portions of one foodstuff together: their errors are one and the same. */
-  private record Merged(Foodstuff food, double kgDm, double kgDmU, double amountU, double share) {}
+  private record Merged(Foodstuff food, double kgDm, double kgDmU, double amountU, double share) {
+    Merged plus(Merged other) {
+      if (!food.equals(other.food)) {
+        throw new IllegalArgumentException("two different foodstuffs are called " + food.key());
+      }
+      return new Merged(
+          food,
+          kgDm + other.kgDm,
+          kgDmU + other.kgDmU,
+          amountU + other.amountU,
+          share + other.share);
+    }
+  }
 
   DietEvaluation(
       Horse horse, List<Portion> portions, Requirements requirements, FeedingStandards standards) {
@@ -52,16 +64,7 @@ final class DietEvaluation {
     for (DietItem item : items) {
       Portion p = item.portion();
       Merged one = new Merged(p.food(), p.kgDm(), p.kgDmU(), p.amountDmU(), item.share());
-      byKey.merge(
-          p.food().key(),
-          one,
-          (a, b) ->
-              new Merged(
-                  a.food,
-                  a.kgDm + b.kgDm,
-                  a.kgDmU + b.kgDmU,
-                  a.amountU + b.amountU,
-                  a.share + b.share));
+      byKey.merge(p.food().key(), one, Merged::plus);
     }
     return List.copyOf(byKey.values());
   }
