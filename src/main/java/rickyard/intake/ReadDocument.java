@@ -9,7 +9,7 @@ import rickyard.core.forage.Report;
 /**
  * What became of one document: a file, or a part inside a mail or an archive.
  *
- * @param part names inside the containers, joined by {@code /}; empty for the file itself
+ * @param part names inside the containers, joined by {@code !}; empty for the file itself
  * @param sha256 of its bytes
  * @param bytes their number
  * @param kind csv, pdf, zip, mail …

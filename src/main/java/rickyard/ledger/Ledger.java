@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Serializable;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -192,12 +193,16 @@ public final class Ledger implements AutoCloseable {
         morning.identity(),
         morning.content(),
         "running");
+    insertArrivals(morning.number(), arrivals);
+  }
+
+  private void insertArrivals(int morning, List<ArrivalRow> arrivals) {
     for (int i = 0; i < arrivals.size(); i++) {
       ArrivalRow arrival = arrivals.get(i);
       jdbc.update(
           "INSERT INTO arrival (morning, seq, path, sha256, bytes, problem_code, problem)"
               + " VALUES (?, ?, ?, ?, ?, ?, ?)",
-          morning.number(),
+          morning,
           i,
           arrival.path(),
           arrival.sha256(),
@@ -225,14 +230,49 @@ public final class Ledger implements AutoCloseable {
   public List<ArrivalRow> arrivals(int morning) {
     return jdbc.query(
         "SELECT * FROM arrival WHERE morning = ? ORDER BY seq",
-        (row, n) ->
-            new ArrivalRow(
-                row.getString("path"),
-                row.getString("sha256"),
-                row.getLong("bytes"),
-                row.getString("problem_code"),
-                row.getString("problem")),
+        (row, n) -> arrivalRow(row),
         morning);
+  }
+
+  private static ArrivalRow arrivalRow(ResultSet row) throws SQLException {
+    return new ArrivalRow(
+        row.getString("path"),
+        row.getString("sha256"),
+        row.getLong("bytes"),
+        row.getString("problem_code"),
+        row.getString("problem"));
+  }
+
+  /** One entry of a morning's inventory. */
+  public ArrivalRow arrival(int morning, int seq) {
+    return jdbc.query(
+            "SELECT * FROM arrival WHERE morning = ? AND seq = ?",
+            (row, n) -> arrivalRow(row),
+            morning,
+            seq)
+        .get(0);
+  }
+
+  /** Replaces the inventory of a morning by the same files with what was found of them since. */
+  public void replaceArrivals(int morning, List<ArrivalRow> arrivals) {
+    jdbc.update("DELETE FROM arrival WHERE morning = ?", morning);
+    insertArrivals(morning, arrivals);
+  }
+
+  /** Whether this reader has read a document. */
+  public boolean hasReading(String sha256, String reader) {
+    Integer found =
+        jdbc.queryForObject(
+            "SELECT COUNT(*) FROM reading WHERE sha256 = ? AND reader = ?",
+            Integer.class,
+            sha256,
+            reader);
+    return found != null && found > 0;
+  }
+
+  /** The journal of the last finished morning. */
+  public Optional<JournalEntry> lastJournal() {
+    return lastFinished().flatMap(m -> journal.find(m.number()));
   }
 
   /** Hashes of all documents that finished mornings before this one held, sorted. */

@@ -55,7 +55,8 @@ final class VetFirst {
         horse.proposals().stream().map(VetFirst::withheld).toList(),
         List.of(),
         true,
-        horse.affected());
+        horse.affected(),
+        horse.questions());
   }
 
   private static Proposal withheld(Proposal proposal) {

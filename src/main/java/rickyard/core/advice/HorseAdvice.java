@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param changeovers days of the proposals
  * @param vetFirst whether no kilograms may be shown without a veterinary plan
  * @param affected whether this morning touches it
+ * @param questions what only people know and nobody has answered
  */
 public record HorseAdvice(
     String horse,
@@ -38,7 +39,8 @@ public record HorseAdvice(
     List<Proposal> proposals,
     List<ChangeoverLine> changeovers,
     boolean vetFirst,
-    boolean affected)
+    boolean affected,
+    List<HorseQuestion> questions)
     implements Serializable {
   public HorseAdvice {
     requireNonNull(horse, "horse");
@@ -51,5 +53,26 @@ public record HorseAdvice(
     problems = List.copyOf(problems);
     proposals = List.copyOf(proposals);
     changeovers = List.copyOf(changeovers);
+    questions = List.copyOf(questions);
+  }
+
+  /** The advice on a horse of which the registers do not say enough to judge anything. */
+  public static HorseAdvice unjudged(String horse, String client, List<String> problems) {
+    return new HorseAdvice(
+        horse,
+        client,
+        List.of(),
+        Priority.ASK,
+        "cannot be judged: " + String.join("; ", problems),
+        "",
+        null,
+        null,
+        List.of(),
+        problems,
+        List.of(),
+        List.of(),
+        false,
+        true,
+        List.of());
   }
 }

@@ -1,0 +1,41 @@
+package rickyard.cli;
+
+import java.io.PrintWriter;
+import java.util.Locale;
+import rickyard.morning.Progress;
+
+/** Progress on a terminal overwrites one line; elsewhere each stage prints one plain line. */
+final class ConsoleProgress implements Progress {
+  private static final int STEP_PERCENT = 10;
+  private final PrintWriter out;
+  private final boolean terminal;
+  private int shown = -1;
+
+  ConsoleProgress(PrintWriter out, boolean terminal) {
+    this.out = out;
+    this.terminal = terminal;
+  }
+
+  @Override
+  public synchronized void line(String text) {
+    if (terminal && shown >= 0) {
+      out.print("\r\u001b[K");
+    }
+    shown = -1;
+    out.println(text);
+    out.flush();
+  }
+
+  @Override
+  public synchronized void step(String stage, int done, int total) {
+    if (!terminal || total < STEP_PERCENT) {
+      return;
+    }
+    int percent = (int) (100L * done / total);
+    if (percent != shown) {
+      shown = percent;
+      out.print(String.format(Locale.ROOT, "\r%s %d of %d", stage, done, total));
+      out.flush();
+    }
+  }
+}

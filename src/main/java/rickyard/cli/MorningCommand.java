@@ -1,0 +1,114 @@
+package rickyard.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import rickyard.morning.Morning;
+import rickyard.morning.MorningEnd;
+import rickyard.morning.OfficeFolders;
+import rickyard.morning.Options;
+
+/** Runs one morning of an office. */
+@Command(
+    name = "morning",
+    description = "Read the inbox, judge every lot, advise every horse, write the outputs.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Examples:",
+      "  rickyard morning my-office",
+      "  rickyard morning my-office --as-of 2026-03-16 --units lb --out today",
+      "",
+      "The same command after a crash goes on where it stopped; run again with nothing new it says",
+      "so and changes nothing."
+    })
+final class MorningCommand implements Callable<Integer> {
+  static final List<String> OUTPUTS = List.of("data", "page");
+
+  @Mixin private final FolderOptions folders = new FolderOptions();
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Outputs (default OFFICE/mornings/DATE).")
+  private @Nullable Path out;
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "YYYY-MM-DD",
+      description = "The day of this morning (default today).")
+  private @Nullable LocalDate asOf;
+
+  @Option(names = "--units", paramLabel = "kg|lb", description = "Units of pages (default kg).")
+  private String units = "kg";
+
+  @Option(
+      names = "--outputs",
+      paramLabel = "LIST",
+      split = ",",
+      description = "Which outputs: ${DEFAULT-VALUE} (default all).",
+      defaultValue = "data,page")
+  private List<String> outputs = OUTPUTS;
+
+  @Option(names = "--workers", paramLabel = "N", description = "Documents read at a time.")
+  private int workers = Math.min(4, Runtime.getRuntime().availableProcessors());
+
+  @Spec private CommandSpec spec;
+
+  @SuppressWarnings("NullAway.Init") // picocli fills spec before call
+  MorningCommand() {}
+
+  @Override
+  public Integer call() {
+    if (!units.equals("kg") && !units.equals("lb")) {
+      throw new ParameterException(spec.commandLine(), "--units is kg or lb, not " + units);
+    }
+    for (String output : outputs) {
+      if (!OUTPUTS.contains(output)) {
+        throw new ParameterException(
+            spec.commandLine(), "--outputs knows " + OUTPUTS + ", not " + output);
+      }
+    }
+    if (workers < 1 || workers > 64) {
+      throw new ParameterException(spec.commandLine(), "--workers is 1 to 64, not " + workers);
+    }
+    OfficeFolders where = folders.folders(out);
+    return MorningRun.run(
+        spec,
+        where,
+        Optional.ofNullable(asOf),
+        new Options(units, new TreeSet<>(outputs)),
+        workers);
+  }
+
+  /** Starts a morning and prints its lines; the demo runs the same way. */
+  static final class MorningRun {
+    private MorningRun() {}
+
+    static int run(
+        CommandSpec spec,
+        OfficeFolders folders,
+        Optional<LocalDate> asOf,
+        Options options,
+        int workers) {
+      var out = spec.commandLine().getOut();
+      ConsoleProgress progress = new ConsoleProgress(out, System.console() != null);
+      folders.check();
+      MorningEnd end =
+          new Morning(folders, options, workers, progress, RunLog::open)
+              .run(asOf, LocalDate.now(java.time.ZoneId.systemDefault()));
+      end.lines().forEach(progress::line);
+      return Rickyard.DONE;
+    }
+  }
+}

@@ -1,0 +1,193 @@
+package rickyard.core.advice;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.core.forage.AnalyteCode;
+import rickyard.core.forage.Lot;
+import rickyard.core.judgement.Limit;
+import rickyard.core.judgement.LimitSubject;
+import rickyard.core.nutrition.Delivery;
+import rickyard.core.nutrition.Feed;
+import rickyard.core.nutrition.Foodstuff;
+import rickyard.core.nutrition.Nutrient;
+import rickyard.core.quantity.Measured;
+import rickyard.core.remedy.Candidate;
+import rickyard.core.remedy.CandidateKind;
+import rickyard.core.remedy.Content;
+import rickyard.core.remedy.Label;
+import rickyard.core.remedy.Stock;
+
+/** What a client can get hold of for a horse, as the search for remedies sees it. */
+final class Reach {
+  private static final double KG_PER_TONNE = 1000;
+
+  private final Larder larder;
+  private final List<Delivery> deliveries;
+  private final List<Limit> limits;
+  private final SortedMap<String, Double> usePerDay;
+  private final LocalDate asOf;
+
+  /**
+   * Prepares the reach of all clients.
+   *
+   * @param usePerDay kg as fed per day that all horses together take of each lot or feed, by id
+   */
+  Reach(
+      Larder larder,
+      List<Delivery> deliveries,
+      List<Limit> limits,
+      SortedMap<String, Double> usePerDay,
+      LocalDate asOf) {
+    this.larder = larder;
+    this.deliveries = List.copyOf(deliveries);
+    this.limits = List.copyOf(limits);
+    this.usePerDay = usePerDay;
+    this.asOf = asOf;
+  }
+
+  /** A foodstuff and the candidate made of it. */
+  record Item(Foodstuff food, Candidate candidate) {}
+
+  /** The same key for a candidate as for its foodstuff. */
+  static String key(Candidate candidate) {
+    return candidate.batch().isEmpty() ? candidate.id() : candidate.id() + " " + candidate.batch();
+  }
+
+  /** Lots and feeds that a client can have, by key; feeds past their shelf life are left out. */
+  SortedMap<String, Item> of(String clientId, double ownUseKg) {
+    SortedMap<String, Item> found = new TreeMap<>();
+    for (Lot lot : larder.lots().values()) {
+      if (isInReach(lot, clientId)) {
+        larder
+            .find(lot.id(), "")
+            .map(food -> item(food, stock(lot, clientId, ownUseKg), Label.NONE))
+            .ifPresent(item -> found.put(item.food().key(), item));
+      }
+    }
+    for (Feed feed : larder.feeds()) {
+      if (keeps(feed)) {
+        larder
+            .find(feed.id(), feed.batch())
+            .map(food -> item(food, stock(feed), label(feed)))
+            .ifPresent(item -> found.put(item.food().key(), item));
+      }
+    }
+    return found;
+  }
+
+  /** The candidate of a foodstuff that is fed already, in reach or not. */
+  Item fed(Foodstuff food, String clientId) {
+    Optional<Lot> lot = larder.findLot(food.id());
+    Optional<Feed> feed = larder.findFeed(food.id(), food.batch());
+    Stock stock =
+        lot.map(l -> stock(l, clientId, 0)).or(() -> feed.map(this::stock)).orElse(Stock.UNKNOWN);
+    return item(food, stock, feed.map(Reach::label).orElse(Label.NONE));
+  }
+
+  private boolean isInReach(Lot lot, String clientId) {
+    return lot.forSale()
+        || lot.holder().equals(clientId)
+        || deliveries.stream()
+            .anyMatch(
+                d ->
+                    d.lotId().equals(lot.id())
+                        && d.clientId().equals(clientId)
+                        && d.finishedOn().filter(f -> !f.isAfter(asOf)).isEmpty());
+  }
+
+  private boolean keeps(Feed feed) {
+    return feed.baggedOn().isEmpty()
+        || feed.shelfLifeMonths().isEmpty()
+        || feed.baggedOn().get().plusMonths(feed.shelfLifeMonths().getAsInt()).isAfter(asOf);
+  }
+
+  /** Stock for one client: what is for sale or its own, and what was delivered to it. */
+  private Stock stock(Lot lot, String clientId, double ownUseKg) {
+    boolean isOpen = lot.forSale() || lot.holder().equals(clientId);
+    double delivered =
+        deliveries.stream()
+            .filter(d -> d.lotId().equals(lot.id()) && d.clientId().equals(clientId))
+            .filter(d -> d.finishedOn().filter(f -> !f.isAfter(asOf)).isEmpty())
+            .mapToDouble(d -> d.kg().orElse(0))
+            .sum();
+    double total = (isOpen ? lot.stockKg().orElse(0) : 0) + delivered;
+    boolean isKnown = total > 0 || lot.stockKg().isPresent();
+    double others = Math.max(0, usePerDay.getOrDefault(lot.id(), 0.0) - ownUseKg);
+    OptionalDouble price =
+        lot.pricePerTonne().isPresent()
+            ? OptionalDouble.of(lot.pricePerTonne().getAsDouble() / KG_PER_TONNE)
+            : OptionalDouble.empty();
+    return new Stock(
+        isKnown ? OptionalDouble.of(total) : OptionalDouble.empty(), others, lot.baleKg(), price);
+  }
+
+  private Stock stock(Feed feed) {
+    boolean isPriced = feed.bagKg().isPresent() && feed.pricePerBag().isPresent();
+    return new Stock(
+        OptionalDouble.empty(),
+        0,
+        feed.bagKg(),
+        isPriced
+            ? OptionalDouble.of(feed.pricePerBag().getAsDouble() / feed.bagKg().getAsDouble())
+            : OptionalDouble.empty());
+  }
+
+  private static Label label(Feed feed) {
+    return new Label(
+        feed.fullRateLow(),
+        feed.fullRateHigh(),
+        feed.doseLowKg(),
+        feed.doseHighKg(),
+        feed.complete());
+  }
+
+  private Item item(Foodstuff food, Stock stock, Label label) {
+    boolean isLot = larder.findLot(food.id()).isPresent();
+    return new Item(
+        food,
+        new Candidate(
+            food.id(),
+            food.batch(),
+            food.name(),
+            isLot ? CandidateKind.LOT : CandidateKind.FEED,
+            food.role(),
+            food.form(),
+            food.isForage(),
+            food.isStraw(),
+            Math.min(1, food.dryMatter().best() / 100),
+            contents(food),
+            nutrients(food),
+            stock,
+            label));
+  }
+
+  /** Contents in the unit of the limits that ask for them; open ones are unknown. */
+  private SortedMap<String, Content> contents(Foodstuff food) {
+    SortedMap<String, Content> contents = new TreeMap<>();
+    for (Limit limit : limits) {
+      if (limit.subject() == LimitSubject.LOT) {
+        continue;
+      }
+      AnalyteCode code = limit.analyte();
+      food.find(code)
+          .filter(Measured::isBoundedAbove)
+          .ifPresent(v -> contents.put(limit.quantity(), new Content(v.upper(), v.u())));
+    }
+    return contents;
+  }
+
+  private static SortedMap<String, Double> nutrients(Foodstuff food) {
+    SortedMap<String, Double> found = new TreeMap<>();
+    for (Nutrient nutrient : Nutrient.values()) {
+      if (nutrient.isSummed() && nutrient != Nutrient.DM) {
+        food.find(nutrient.analyte())
+            .ifPresent(v -> found.put(nutrient.code(), v.best() * nutrient.perKg()));
+      }
+    }
+    return found;
+  }
+}

@@ -1,0 +1,86 @@
+package rickyard.core.forage;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.core.quantity.Evidence;
+
+/** Which analytes of a sample wait for a person, and why: they and what hangs on them stay out. */
+final class Withheld {
+  /** Sugars hang on dry matter: with it in doubt, their column may be the wrong one. */
+  private static final List<AnalyteCode> HANG_ON_DRY_MATTER =
+      List.of(
+          AnalyteCode.WSC,
+          AnalyteCode.ESC,
+          AnalyteCode.STARCH,
+          AnalyteCode.NSC_WSC,
+          AnalyteCode.NSC_ESC);
+
+  private final SortedMap<AnalyteCode, String> reasons = new TreeMap<>();
+
+  Withheld(Sample sample) {
+    sample.doubts().forEach(d -> byDoubt(sample, d));
+    sample.readings().stream().filter(r -> !r.isSettled()).forEach(r -> byReading(sample, r));
+    sample.checks().forEach(c -> byCheck(sample, c));
+    if (reasons.containsKey(AnalyteCode.DM) || reasons.containsKey(AnalyteCode.MOISTURE)) {
+      for (AnalyteCode code : HANG_ON_DRY_MATTER) {
+        reasons.putIfAbsent(code, "dry matter is in doubt");
+      }
+    }
+  }
+
+  /** A doubt about an analyte with no reading that carries its code holds the whole analyte. */
+  private void byDoubt(Sample sample, Doubt doubt) {
+    if (!doubt.about().matches("[A-Z][A-Z0-9_]*")) {
+      return;
+    }
+    AnalyteCode code = new AnalyteCode(doubt.about());
+    boolean carried =
+        sample.readings().stream()
+            .anyMatch(r -> r.analyte().equals(code) && r.doubt().equals(doubt.code()));
+    if (!carried) {
+      reasons.putIfAbsent(code, "waits for an answer: " + doubt.code());
+    }
+  }
+
+  /** A reading in doubt holds its analyte unless another reading of it is settled. */
+  private void byReading(Sample sample, Reading reading) {
+    boolean otherwise =
+        sample.readings().stream()
+            .anyMatch(r -> r.analyte().equals(reading.analyte()) && r.isSettled());
+    if (!otherwise) {
+      reasons.putIfAbsent(
+          reading.analyte(),
+          reading.doubt().isEmpty() ? "has no value" : "waits for an answer: " + reading.doubt());
+    }
+  }
+
+  private void byCheck(Sample sample, Check check) {
+    if (check.holds() || check.kind() == Check.Kind.SOFT) {
+      return;
+    }
+    for (AnalyteCode code : check.analytes()) {
+      boolean answered =
+          sample.readings().stream()
+              .filter(r -> r.analyte().equals(code))
+              .anyMatch(Withheld::isAnswered);
+      if (!answered) {
+        reasons.putIfAbsent(code, "the figures contradict each other: " + check.words());
+      }
+    }
+  }
+
+  private static boolean isAnswered(Reading reading) {
+    return reading.value().map(v -> v.evidence() instanceof Evidence.Answered).orElse(false);
+  }
+
+  boolean holds(AnalyteCode code) {
+    return reasons.containsKey(code);
+  }
+
+  Map<AnalyteCode, String> reasons() {
+    return Collections.unmodifiableSortedMap(reasons);
+  }
+}

@@ -1,0 +1,71 @@
+package rickyard.core.judgement;
+
+import rickyard.core.quantity.Measured;
+
+/** The sentence that explains a verdict. */
+final class Reasons {
+  private Reasons() {}
+
+  static String of(Limit limit, Measured v, Finding finding, String missing) {
+    String unit = limit.unit().text();
+    String line =
+        (limit.bound() == Bound.MAX ? "limit " : "minimum ")
+            + Words.number(limit.value())
+            + " "
+            + unit;
+    if (finding.word() == Word.CANNOT_JUDGE) {
+      String known =
+          v.isBoundedAbove()
+              ? limit.words()
+                  + " lies somewhere from "
+                  + Words.number(v.lower())
+                  + " to "
+                  + Words.number(v.upper())
+                  + " "
+                  + unit
+              : limit.words() + " is at least " + Words.number(v.lower()) + " " + unit;
+      return known + "; " + line + "; " + (missing.isEmpty() ? "not bounded" : missing);
+    }
+    return measured(limit, v, finding)
+        + "; "
+        + line
+        + guard(limit, finding)
+        + chance(finding, limit);
+  }
+
+  private static String measured(Limit limit, Measured v, Finding finding) {
+    String what = limit.words() + " ";
+    if (!v.isBoundedAbove()) {
+      what += "at least ";
+    } else if (v.isOneSided()) {
+      what += limit.bound() == Bound.MAX ? "up to " : "from ";
+    }
+    return what
+        + Words.number(finding.used())
+        + " ± "
+        + Words.number(v.u())
+        + " "
+        + limit.unit().text();
+  }
+
+  private static String guard(Limit limit, Finding finding) {
+    if (limit.risk().isEmpty()) {
+      return ", no guard band";
+    }
+    return ", guard band "
+        + Words.number(finding.guardBand())
+        + " at "
+        + Words.number(limit.risk().getAsDouble() * 100)
+        + " % risk";
+  }
+
+  private static String chance(Finding finding, Limit limit) {
+    if (finding.chanceWrong().isEmpty()) {
+      return "";
+    }
+    return "; chance of being "
+        + (limit.bound() == Bound.MAX ? "over" : "under")
+        + ", from this test alone, "
+        + Words.percent(finding.chanceWrong().getAsDouble());
+  }
+}

@@ -1,0 +1,72 @@
+package rickyard.core.nutrition;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import rickyard.core.forage.AnalyteCode;
+import rickyard.core.quantity.Basis;
+import rickyard.core.quantity.Evidence;
+import rickyard.core.quantity.Measured;
+import rickyard.core.quantity.Unit;
+
+/**
+ * The contents of one analyte that may be held against a limit, item by item.
+ *
+ * <p>A typical value of a forage never counts. Items without a bounded value that together make
+ * less than the configured share of the dry matter take the high value of their role; above that
+ * share nothing is taken for them.
+ *
+ * @param byItem what counts, by key of the item; a value that is open above is kept as it is
+ * @param missing keys of the items without a bounded value, sorted
+ * @param stoodIn keys of the items that took the high value of their role, sorted
+ */
+record LimitContents(Map<String, Measured> byItem, List<String> missing, List<String> stoodIn) {
+
+  static LimitContents of(AnalyteCode code, List<DietItem> items, FeedingStandards standards) {
+    Map<String, Measured> found = new TreeMap<>();
+    Map<String, DietItem> unsettled = new TreeMap<>();
+    double silentShare = 0;
+    for (DietItem item : items) {
+      Optional<Measured> value = admissible(item.portion().food(), code);
+      value.ifPresent(v -> found.put(item.portion().food().key(), v));
+      boolean isSettled = value.map(Measured::isBoundedAbove).orElse(false);
+      if (!isSettled && item.kgDm() > 0) {
+        unsettled.put(item.portion().food().key(), item);
+        silentShare += item.share();
+      }
+    }
+    List<String> missing = new ArrayList<>();
+    List<String> stoodIn = new ArrayList<>();
+    boolean mayStandIn = 100 * silentShare < standards.settings().number("sugar_silent_pct_dm");
+    unsettled.forEach(
+        (key, item) -> {
+          Optional<Measured> high =
+              mayStandIn ? high(item.portion().food(), code, standards) : Optional.empty();
+          high.ifPresent(v -> found.put(key, v));
+          (high.isPresent() ? stoodIn : missing).add(key);
+        });
+    return new LimitContents(found, missing, stoodIn);
+  }
+
+  private static Optional<Measured> admissible(Foodstuff food, AnalyteCode code) {
+    return food.find(code)
+        .filter(v -> v.basis() == Basis.DRY_MATTER)
+        .filter(v -> !food.isForage() || Origin.of(v.evidence()) == Origin.REPORTED);
+  }
+
+  private static Optional<Measured> high(
+      Foodstuff food, AnalyteCode code, FeedingStandards standards) {
+    double known = admissible(food, code).map(Measured::best).orElse(0.0);
+    return standards
+        .findHighValue(food.role(), code)
+        .map(
+            h ->
+                Measured.atMost(
+                    Unit.PERCENT,
+                    Basis.DRY_MATTER,
+                    Math.max(h.value(), known),
+                    new Evidence.Assumed(h.source().table(), h.role() + " " + code)));
+  }
+}

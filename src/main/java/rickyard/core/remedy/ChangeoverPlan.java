@@ -1,0 +1,17 @@
+package rickyard.core.remedy;
+
+import java.util.List;
+
+/**
+ * The way from one ration to another, day by day.
+ *
+ * @param days from day 1; the last one is the proposal
+ * @param isStepwise whether there are steps before the full share
+ * @param words what must be said with it, in order
+ */
+public record ChangeoverPlan(List<ChangeoverDay> days, boolean isStepwise, List<String> words) {
+  public ChangeoverPlan {
+    days = List.copyOf(days);
+    words = List.copyOf(words);
+  }
+}

@@ -1,0 +1,45 @@
+package rickyard.core.remedy;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A changed ration in weighable amounts with what the diet code says of it.
+ *
+ * @param ration what is fed
+ * @param added items that are new or increased by choice, by key
+ * @param diet what the diet code says
+ * @param score change, distance from the target, shortfalls and cost; less is better
+ */
+record Draft(List<Amount> ration, List<Candidate> added, CheckedDiet diet, double score) {
+
+  /** The best first: enough, then least beyond the limits, then least change, then ids. */
+  static final Comparator<Draft> BEST_FIRST =
+      Comparator.<Draft, Boolean>comparing(d -> !d.diet().isEnough())
+          .thenComparingInt(d -> d.diet().isEnough() ? 0 : d.diet().uncleared().size())
+          .thenComparingDouble(d -> d.diet().isEnough() ? 0 : d.chanceOver())
+          .thenComparingDouble(Draft::score)
+          .thenComparing(Draft::keys);
+
+  Draft {
+    ration = List.copyOf(ration);
+    added = List.copyOf(added);
+  }
+
+  private double chanceOver() {
+    return diet.leading().map(l -> l.pOver().orElse(1)).orElse(0.0);
+  }
+
+  private String keys() {
+    return ration.stream().map(a -> a.item().key()).collect(Collectors.joining("\u0001"));
+  }
+
+  double kgOf(Candidate item) {
+    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Amount::kg).sum();
+  }
+
+  double dmOf(Candidate item) {
+    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Amount::dmKg).sum();
+  }
+}

@@ -1,0 +1,27 @@
+package rickyard.core.remedy;
+
+import java.util.OptionalInt;
+
+/**
+ * An item whose amount the search may choose.
+ *
+ * @param leastDmKg least dry matter per day, kg
+ * @param mostDmKg most dry matter per day, kg; infinite where nothing bounds it
+ */
+record FreeItem(
+    Candidate item, boolean fedAsForage, OptionalInt meals, double leastDmKg, double mostDmKg) {
+  FreeItem {
+    if (!(leastDmKg >= 0) || Double.isNaN(mostDmKg)) {
+      throw new IllegalArgumentException(
+          "bounds of " + item.id() + ": " + leastDmKg + " to " + mostDmKg);
+    }
+  }
+
+  Amount at(double dmKg) {
+    return new Amount(item, Math.max(0, dmKg) / item.dryMatterFraction(), fedAsForage, meals);
+  }
+
+  boolean isForage() {
+    return item.isForage() && fedAsForage;
+  }
+}

@@ -1,0 +1,24 @@
+package rickyard.core.remedy;
+
+/** The unit of the scale that amounts are weighed on. */
+public enum MassUnit {
+  KG("kg", 1),
+  LB("lb", 0.45359237);
+
+  private final String code;
+  private final double kg;
+
+  MassUnit(String code, double kg) {
+    this.code = code;
+    this.kg = kg;
+  }
+
+  public String code() {
+    return code;
+  }
+
+  /** Kilograms of one unit, exact. */
+  public double kg() {
+    return kg;
+  }
+}

@@ -1,0 +1,97 @@
+package rickyard.core.remedy;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Everything that the search for one horse may know.
+ *
+ * @param horse facts of the horse
+ * @param ration what it is to be fed: the ration whose diet does not clear
+ * @param present the ration that it is still fed where {@code ration} follows a new delivery and
+ *     the old forage is still there; empty otherwise
+ * @param reach lots and feeds that can be had, those of the ration too or not
+ * @param dietLimits binding limits of the whole diet, with their guard factors
+ * @param mealLimits binding limits of a bucket meal
+ * @param intake how much it may eat
+ * @param needs nutrients to be met if possible
+ * @param units unit of the scale
+ * @param settings the office's choices
+ * @param check the diet code
+ */
+public record RemedyRequest(
+    HorseFacts horse,
+    List<Amount> ration,
+    List<Amount> present,
+    List<Candidate> reach,
+    List<DietLimit> dietLimits,
+    List<MealLimit> mealLimits,
+    IntakeRange intake,
+    List<NutrientNeed> needs,
+    MassUnit units,
+    RemedySettings settings,
+    DietCheck check) {
+
+  public RemedyRequest {
+    requireNonNull(horse, "horse");
+    ration = List.copyOf(ration);
+    present = List.copyOf(present);
+    reach = reach.stream().sorted(Candidate.BY_KEY).toList();
+    dietLimits = List.copyOf(dietLimits);
+    mealLimits = List.copyOf(mealLimits);
+    requireNonNull(intake, "intake");
+    needs = List.copyOf(needs);
+    requireNonNull(units, "units");
+    requireNonNull(settings, "settings");
+    requireNonNull(check, "check");
+  }
+
+  ScaleSteps steps() {
+    return settings.steps(units);
+  }
+
+  /** Dry matter of the item in the ration today, kg per day. */
+  double todayDmKg(Candidate item) {
+    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Amount::dmKg).sum();
+  }
+
+  double todayKg(Candidate item) {
+    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Amount::kg).sum();
+  }
+
+  /** Kg of dry matter per day taken away from today's ration or added to it. */
+  double changeDmKg(List<Amount> then) {
+    SortedMap<String, Double> byKey = new TreeMap<>();
+    ration.forEach(a -> byKey.merge(a.item().key(), -a.dmKg(), Double::sum));
+    then.forEach(a -> byKey.merge(a.item().key(), a.dmKg(), Double::sum));
+    return byKey.values().stream().mapToDouble(Math::abs).sum();
+  }
+
+  /** Cost per day of what has a price. */
+  static double costPerDay(List<Amount> then) {
+    return then.stream().mapToDouble(a -> a.kg() * a.item().stock().pricePerKg().orElse(0)).sum();
+  }
+
+  /** The forage that a proposal replaces: hay of lots, or all forage where no lot is fed. */
+  List<Amount> replaceable() {
+    List<Amount> forage = ration.stream().filter(a -> a.fedAsForage() && a.kg() > 0).toList();
+    List<Amount> lots = forage.stream().filter(a -> a.item().kind() == CandidateKind.LOT).toList();
+    return lots.isEmpty() ? forage : lots;
+  }
+
+  /** Whether the item has every content that a limit of the diet asks for. */
+  boolean isKnown(Candidate item) {
+    return dietLimits.stream()
+        .noneMatch(l -> l.isAskedWhenMissing() && item.findContent(l.quantity()).isEmpty());
+  }
+
+  /** Whether the horse can chew the item without trouble. */
+  boolean canChew(Candidate item) {
+    return !horse.conditions().contains("dental")
+        || !item.isForage()
+        || settings.chewableForms().contains(item.form());
+  }
+}

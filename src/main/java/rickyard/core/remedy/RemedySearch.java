@@ -1,0 +1,250 @@
+package rickyard.core.remedy;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Finds the smallest changes that put a diet right, by kind.
+ *
+ * <p>Each kind tries its supports one by one: a small linear program, then the neighbouring steps
+ * of the scale, each checked by the diet code. The same request gives the same answer bit for bit.
+ * Soaking is never counted on.
+ */
+public final class RemedySearch {
+  private final RemedyRequest request;
+  private final Completion completion;
+
+  private RemedySearch(RemedyRequest request) {
+    this.request = request;
+    this.completion = new Completion(request);
+  }
+
+  /**
+   * The proposals for one horse, best first: what is enough by least change, then what is shown as
+   * not enough, then a retest; {@code none} stands alone where nothing is enough.
+   *
+   * @return empty if the ration is enough as it is
+   */
+  public static List<Remedy> search(RemedyRequest request) {
+    CheckedDiet today = request.check().check(request.ration());
+    return today.isEnough() ? List.of() : new RemedySearch(request).proposals(today);
+  }
+
+  private List<Remedy> proposals(CheckedDiet today) {
+    List<Remedy> found = new ArrayList<>();
+    hold().ifPresent(found::add);
+    found.addAll(forage(false));
+    bucket().ifPresent(found::add);
+    boolean isBucketOpen = !BucketProposals.offenders(request).isEmpty();
+    if (isBucketOpen
+        && found.stream().noneMatch(r -> r.isEnough() && r.kind() != RemedyKind.HOLD)) {
+      found.addAll(
+          forage(true).stream().filter(Remedy::isEnough).filter(r -> isNew(r, found)).toList());
+    }
+    retest(today).ifPresent(found::add);
+    boolean isAnyEnough = found.stream().anyMatch(Remedy::isEnough);
+    if (!isAnyEnough) {
+      found.add(
+          new Remedy(
+              RemedyKind.NONE,
+              List.of(),
+              List.of(),
+              false,
+              new Conflict(request).sentence(),
+              Optional.empty(),
+              0));
+    }
+    return found.stream()
+        .filter(r -> r.isEnough() || isShownWhenNotEnough(r, isAnyEnough))
+        .sorted(order())
+        .toList();
+  }
+
+  /** A share that is not enough is shown as such; another lot only where nothing is enough. */
+  private static boolean isShownWhenNotEnough(Remedy r, boolean isAnyEnough) {
+    return r.kind() != RemedyKind.SWAP || !isAnyEnough;
+  }
+
+  private static boolean isNew(Remedy remedy, List<Remedy> found) {
+    return found.stream().noneMatch(r -> r.then().equals(remedy.then()));
+  }
+
+  private Comparator<Remedy> order() {
+    return Comparator.<Remedy, Boolean>comparing(r -> !r.isEnough())
+        .thenComparing(r -> r.kind() != RemedyKind.HOLD)
+        .thenComparing(r -> r.kind() == RemedyKind.NONE)
+        .thenComparing(r -> !isChewable(r))
+        .thenComparing(r -> r.kind() != RemedyKind.RETEST)
+        .thenComparingDouble(Remedy::change)
+        .thenComparing(Remedy::kind)
+        .thenComparingDouble(r -> RemedyRequest.costPerDay(r.then()));
+  }
+
+  private boolean isChewable(Remedy remedy) {
+    return remedy.then().stream()
+        .filter(a -> request.todayKg(a.item()) <= 0)
+        .allMatch(a -> request.canChew(a.item()));
+  }
+
+  private Optional<Remedy> hold() {
+    if (request.present().isEmpty()) {
+      return Optional.empty();
+    }
+    CheckedDiet diet = request.check().check(request.present());
+    Draft draft = new Draft(request.present(), List.of(), diet, 0);
+    List<RemedyItem> items = items(draft.ration());
+    return diet.isEnough()
+        ? Optional.of(remedy(RemedyKind.HOLD, draft, Reasons.hold(draft, items)))
+        : Optional.empty();
+  }
+
+  private List<Remedy> forage(boolean freesBucket) {
+    ForageProposals forage = new ForageProposals(request, freesBucket);
+    List<Remedy> found = new ArrayList<>();
+    forage
+        .swap()
+        .map(completion::of)
+        .ifPresent(d -> found.add(remedy(RemedyKind.SWAP, d, Reasons.swap(request, d))));
+    found.addAll(controlled(forage, freesBucket));
+    forage
+        .blend()
+        .map(completion::of)
+        .ifPresent(d -> found.add(remedy(RemedyKind.BLEND, d, Reasons.blend(request, d))));
+    return found;
+  }
+
+  /** The controlled forage with the best least share; its shown shares too. */
+  private List<Remedy> controlled(ForageProposals forage, boolean freesBucket) {
+    List<Remedy> found = new ArrayList<>();
+    Optional<Candidate> best = bestControlled(forage);
+    if (best.isEmpty()) {
+      return found;
+    }
+    Candidate item = best.get();
+    forage.leastShare(item).ifPresent(d -> addControlled(found, d, item, true));
+    if (!freesBucket) {
+      for (double share : request.settings().controlledShares()) {
+        forage.share(item, share).ifPresent(d -> addControlled(found, d, item, false));
+      }
+    }
+    return found;
+  }
+
+  private void addControlled(List<Remedy> found, Draft draft, Candidate item, boolean isLeast) {
+    Draft done = completion.of(draft);
+    boolean isLeastEnough = isLeast && done.diet().isEnough();
+    Remedy remedy =
+        remedy(RemedyKind.CONTROLLED, done, Reasons.controlled(request, done, item, isLeastEnough));
+    boolean isWorthShowing = !isLeast || isLeastEnough;
+    if (isWorthShowing && isNew(remedy, found)) {
+      found.add(remedy);
+    }
+  }
+
+  private Optional<Candidate> bestControlled(ForageProposals forage) {
+    SortedMap<String, Draft> drafts = new TreeMap<>();
+    for (Candidate c : forage.controlled()) {
+      forage
+          .leastShare(c)
+          .filter(d -> d.diet().isEnough())
+          .or(() -> forage.share(c, 1))
+          .ifPresent(d -> drafts.put(c.key(), d));
+    }
+    return forage.controlled().stream()
+        .filter(c -> drafts.containsKey(c.key()))
+        .min(
+            Comparator.<Candidate, Boolean>comparing(c -> !request.canChew(c))
+                .thenComparing(c -> drafts.get(c.key()), Draft.BEST_FIRST)
+                .thenComparing(Candidate.BY_KEY));
+  }
+
+  private Optional<Remedy> bucket() {
+    return new BucketProposals(request)
+        .best()
+        .map(completion::of)
+        .map(d -> remedy(RemedyKind.BUCKET, d, Reasons.bucket(d, request)));
+  }
+
+  /** A second test is proposed where every binding limit that is not cleared is still open. */
+  private Optional<Remedy> retest(CheckedDiet today) {
+    List<CheckedLimit> uncleared = today.uncleared();
+    boolean mayBeSettled =
+        !uncleared.isEmpty()
+            && today.obstacles().isEmpty()
+            && uncleared.stream().allMatch(CheckedLimit::isOpen);
+    if (!mayBeSettled) {
+      return Optional.empty();
+    }
+    CheckedLimit first = uncleared.get(0);
+    double z =
+        request.dietLimits().stream()
+            .filter(l -> l.id().equals(first.limitId()))
+            .mapToDouble(DietLimit::z)
+            .findFirst()
+            .orElse(0);
+    return Optional.of(
+        new Remedy(
+            RemedyKind.RETEST,
+            List.of(),
+            List.of(),
+            false,
+            Reasons.retest(first, z),
+            Optional.empty(),
+            0));
+  }
+
+  private Remedy remedy(RemedyKind kind, Draft draft, String why) {
+    return new Remedy(
+        kind,
+        items(draft.ration()),
+        draft.ration(),
+        draft.diet().isEnough(),
+        why,
+        Optional.of(draft.diet()),
+        request.changeDmKg(draft.ration()));
+  }
+
+  /** The whole changed ration: today's items in their order, then the new ones by id. */
+  private List<RemedyItem> items(List<Amount> then) {
+    List<RemedyItem> items = new ArrayList<>();
+    for (Amount a : request.ration()) {
+      double kg =
+          then.stream()
+              .filter(t -> t.item().isSameAs(a.item()) && t.fedAsForage() == a.fedAsForage())
+              .mapToDouble(Amount::kg)
+              .sum();
+      items.add(item(a.item(), a.kg(), kg, a.fedAsForage()));
+    }
+    then.stream()
+        .filter(
+            t ->
+                request.ration().stream()
+                    .noneMatch(
+                        a -> a.item().isSameAs(t.item()) && a.fedAsForage() == t.fedAsForage()))
+        .sorted(Comparator.comparing(Amount::item, Candidate.BY_KEY))
+        .forEach(t -> items.add(item(t.item(), 0, t.kg(), t.fedAsForage())));
+    return items;
+  }
+
+  private RemedyItem item(Candidate item, double nowKg, double thenKg, boolean fedAsForage) {
+    double days = request.settings().monthDays();
+    Stock stock = item.stock();
+    return new RemedyItem(
+        item,
+        nowKg,
+        thenKg,
+        fedAsForage,
+        stock.unitKg().isPresent()
+            ? OptionalDouble.of(thenKg * days / stock.unitKg().getAsDouble())
+            : OptionalDouble.empty(),
+        stock.pricePerKg().isPresent()
+            ? OptionalDouble.of(thenKg * stock.pricePerKg().getAsDouble())
+            : OptionalDouble.empty(),
+        thenKg > 0 ? stock.daysAt(thenKg) : OptionalDouble.empty());
+  }
+}

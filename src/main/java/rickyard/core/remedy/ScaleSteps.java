@@ -1,0 +1,74 @@
+package rickyard.core.remedy;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.List;
+
+/**
+ * The amounts that a person can weigh: multiples of a step that grows with the amount.
+ *
+ * @param unit unit of steps and bounds
+ * @param steps from small to large; the last one has an infinite bound
+ */
+public record ScaleSteps(MassUnit unit, List<Step> steps) {
+  private static final double TIE = 1e-9;
+
+  public ScaleSteps {
+    requireNonNull(unit, "unit");
+    steps = List.copyOf(steps);
+    double before = 0;
+    for (Step step : steps) {
+      if (!(step.below() > before)) {
+        throw new IllegalArgumentException("scale steps out of order at " + step.below());
+      }
+      before = step.below();
+    }
+    if (before != Double.POSITIVE_INFINITY) {
+      throw new IllegalArgumentException("the last scale step must have no bound");
+    }
+  }
+
+  /**
+   * One step.
+   *
+   * @param below amounts below it use the step, in the unit; infinite for the last
+   * @param size multiples of it can be weighed, above 0
+   */
+  public record Step(double below, double size) {
+    public Step {
+      if (!(size > 0 && Double.isFinite(size))) {
+        throw new IllegalArgumentException("a scale step must be above 0, was " + size);
+      }
+    }
+  }
+
+  /** The step of an amount, kg. */
+  public double stepKg(double kg) {
+    return step(kg).size() * unit.kg();
+  }
+
+  private Step step(double kg) {
+    double amount = kg / unit.kg();
+    return steps.stream()
+        .filter(s -> amount < s.below() - TIE)
+        .findFirst()
+        .orElse(steps.get(steps.size() - 1));
+  }
+
+  /**
+   * A weighable amount some steps away: 0 is the largest one not above {@code kg}, 1 the next.
+   *
+   * @return kg, at least 0
+   */
+  public double neighbourKg(double kg, int stepsAway) {
+    double size = step(kg).size();
+    double count = Math.floor(kg / unit.kg() / size + TIE) + stepsAway;
+    return Math.max(0, count * size) * unit.kg();
+  }
+
+  /** The nearest weighable amount, kg; ties go up. */
+  public double nearestKg(double kg) {
+    double size = step(kg).size();
+    return Math.floor(kg / unit.kg() / size + 0.5 + TIE) * size * unit.kg();
+  }
+}

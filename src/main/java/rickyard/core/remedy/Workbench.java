@@ -1,0 +1,217 @@
+package rickyard.core.remedy;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Turns a support into a weighable ration: the optimiser's amounts, the balancer that follows from
+ * them, then the neighbouring steps of the scale, each checked by the diet code.
+ */
+final class Workbench {
+  private static final int MOST_BALANCER_ROUNDS = 12;
+  private static final int LOWEST_NEIGHBOUR = -1;
+  private static final int HIGHEST_NEIGHBOUR = 2;
+  private static final double NOTHING_KG = 1e-6;
+
+  private final RemedyRequest request;
+
+  Workbench(RemedyRequest request) {
+    this.request = request;
+  }
+
+  /** Exact amounts of a support with the balancer that goes with them. */
+  static final class Exact {
+    private final MixSpec spec;
+    private final double[] dmKg;
+
+    Exact(MixSpec spec, double[] dmKg) {
+      this.spec = spec;
+      this.dmKg = dmKg.clone();
+    }
+
+    MixSpec spec() {
+      return spec;
+    }
+
+    /** Kg of dry matter per free item. */
+    double[] dmKg() {
+      return dmKg.clone();
+    }
+  }
+
+  /**
+   * The optimum in exact amounts. The balancer depends on the share of fortified forage and the
+   * forage on the balancer: both are found in turns until they agree.
+   */
+  Optional<Exact> exact(MixSpec start) {
+    MixSpec spec = start;
+    for (int round = 0; round < MOST_BALANCER_ROUNDS; round++) {
+      Optional<double[]> found = new MixModel(request, spec).solve();
+      if (found.isEmpty()) {
+        return Optional.empty();
+      }
+      List<Amount> fixed = balanced(start, found.get());
+      if (distance(fixed, spec.fixed()) < 1e-9) {
+        return Optional.of(new Exact(spec, found.get()));
+      }
+      spec = start.withFixed(fixed);
+    }
+    return Optional.empty();
+  }
+
+  /** The fixed part of a support with its balancers set for the chosen amounts. */
+  private List<Amount> balanced(MixSpec spec, double[] dmKg) {
+    List<Amount> whole = new ArrayList<>();
+    for (int i = 0; i < dmKg.length; i++) {
+      whole.add(spec.free().get(i).at(dmKg[i]));
+    }
+    whole.addAll(spec.fixed());
+    List<Amount> adjusted = FortifiedShare.withBalancers(request, whole);
+    return adjusted.subList(dmKg.length, adjusted.size());
+  }
+
+  private static double distance(List<Amount> a, List<Amount> b) {
+    double most = 0;
+    for (int i = 0; i < a.size(); i++) {
+      most = Math.max(most, Math.abs(a.get(i).kg() - b.get(i).kg()));
+    }
+    return most;
+  }
+
+  /** The best weighable ration near the optimum; empty if the support has none. */
+  Optional<Draft> best(MixSpec spec) {
+    return exact(spec).map(e -> nearby(e.spec(), e.dmKg()));
+  }
+
+  /** A ration in chosen amounts, rounded to the nearest step of the scale and checked. */
+  Draft nearest(MixSpec spec, double[] dmKg) {
+    double[] rounded = new double[dmKg.length];
+    for (int i = 0; i < rounded.length; i++) {
+      rounded[i] = weighable(spec.free().get(i).item(), dmKg[i]);
+    }
+    return draft(spec, rounded);
+  }
+
+  /** The nearest weighable dry matter; today's amount stays as it is. */
+  private double weighable(Candidate item, double dmKg) {
+    boolean isToday = Math.abs(dmKg - request.todayDmKg(item)) < NOTHING_KG;
+    double kg = request.steps().nearestKg(dmKg / item.dryMatterFraction());
+    return isToday ? dmKg : kg * item.dryMatterFraction();
+  }
+
+  private Draft nearby(MixSpec spec, double[] dmKg) {
+    List<double[]> choices = new ArrayList<>(List.of(new double[0]));
+    for (int i = 0; i < dmKg.length; i++) {
+      choices = extended(choices, steps(spec.free().get(i), dmKg[i]));
+    }
+    MixModel model = new MixModel(request, spec);
+    List<double[]> ordered =
+        choices.stream()
+            .sorted(
+                Comparator.<double[], Boolean>comparing(
+                        x -> model.worstExcess(x) > UncertainRow.TOLERANCE)
+                    .thenComparingDouble(model::score))
+            .limit(request.settings().largestNumberOfChecks())
+            .toList();
+    Draft first = draft(spec, ordered.get(0));
+    for (int i = 1; i < ordered.size() && !first.diet().isEnough(); i++) {
+      Draft next = draft(spec, ordered.get(i));
+      if (next.diet().isEnough()) {
+        return next;
+      }
+    }
+    return first;
+  }
+
+  private static List<double[]> extended(List<double[]> choices, List<Double> values) {
+    List<double[]> longer = new ArrayList<>();
+    for (double[] choice : choices) {
+      for (double value : values) {
+        double[] x = Arrays.copyOf(choice, choice.length + 1);
+        x[choice.length] = value;
+        longer.add(x);
+      }
+    }
+    return longer;
+  }
+
+  /** Weighable dry matter around an amount, inside the bounds of the item; never empty. */
+  private List<Double> steps(FreeItem item, double dmKg) {
+    double fraction = item.item().dryMatterFraction();
+    double kg = dmKg / fraction;
+    double today = request.todayKg(item.item());
+    List<Double> values = new ArrayList<>();
+    for (int n = LOWEST_NEIGHBOUR; n <= HIGHEST_NEIGHBOUR; n++) {
+      addWithin(values, item, request.steps().neighbourKg(kg, n));
+    }
+    if (Math.abs(kg - today) < NOTHING_KG) {
+      addWithin(values, item, today);
+    }
+    if (values.isEmpty()) {
+      values.add(dmKg);
+    }
+    return values;
+  }
+
+  private static void addWithin(List<Double> values, FreeItem item, double kg) {
+    double dm = kg * item.item().dryMatterFraction();
+    if (dm >= item.leastDmKg() - NOTHING_KG
+        && dm <= item.mostDmKg() + NOTHING_KG
+        && !values.contains(dm)) {
+      values.add(dm);
+    }
+  }
+
+  private Draft draft(MixSpec spec, double[] dmKg) {
+    List<Amount> ration = new ArrayList<>();
+    for (Amount a : FortifiedShare.withBalancers(request, spec.ration(dmKg))) {
+      boolean isChanged = Math.abs(a.kg() - request.todayKg(a.item())) > NOTHING_KG;
+      ration.add(
+          a.item().isBalancer() && isChanged ? a.withKg(request.steps().nearestKg(a.kg())) : a);
+    }
+    List<Amount> fed = ration.stream().filter(a -> a.kg() > 0).toList();
+    List<Candidate> added =
+        spec.free().stream()
+            .map(FreeItem::item)
+            .filter(c -> fed.stream().anyMatch(a -> a.item().isSameAs(c)))
+            .filter(c -> request.ration().stream().noneMatch(a -> a.item().isSameAs(c)))
+            .toList();
+    return new Draft(fed, added, checked(fed), new MixModel(request, spec).score(dmKg));
+  }
+
+  /** The diet code's word, and what stock and label say against an amount that is raised. */
+  private CheckedDiet checked(List<Amount> fed) {
+    CheckedDiet diet = request.check().check(fed);
+    List<String> obstacles = new ArrayList<>(diet.obstacles());
+    for (Amount a : fed) {
+      if (a.kg() > request.todayKg(a.item()) + NOTHING_KG) {
+        obstacles.addAll(against(a));
+      }
+    }
+    return new CheckedDiet(diet.limits(), obstacles, diet.shortfalls());
+  }
+
+  private List<String> against(Amount a) {
+    double horizon = request.settings().stockHorizonDays();
+    List<String> words = new ArrayList<>();
+    if (a.kg() > a.item().stock().mostKgPerDay(horizon) + NOTHING_KG) {
+      double days = a.item().stock().daysAt(a.kg()).orElse(0);
+      words.add(
+          "the stock of "
+              + a.item().name()
+              + " lasts "
+              + (long) Math.floor(days)
+              + " days, not "
+              + Reasons.number(horizon));
+    }
+    if (a.kg()
+        > a.item().label().mostAsWholeRationKg(request.horse().bodyWeightKg())
+            + request.steps().stepKg(a.kg())) {
+      words.add("more " + a.item().name() + " than its label's full rate");
+    }
+    return words;
+  }
+}

@@ -1,0 +1,131 @@
+package rickyard.morning;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import rickyard.intake.arrive.Arrival;
+import rickyard.intake.arrive.Inventory;
+import rickyard.intake.Intake;
+import rickyard.intake.grid.DocumentReader;
+import rickyard.intake.grid.ReadLimits;
+import rickyard.intake.interpret.Interpreter;
+import rickyard.ledger.ArrivalRow;
+import rickyard.ledger.JournalEntry;
+import rickyard.ledger.Originals;
+import rickyard.registers.LoadContext;
+import rickyard.registers.Loaded;
+import rickyard.registers.Registers;
+
+/**
+ * Everything a morning starts from, loaded and checked before anything is read.
+ *
+ * @param asOf the morning's day
+ * @param inventory the frozen inbox
+ * @param arrivals its entries
+ * @param registers the office's own tables
+ * @param tables built-in tables with the office's changes
+ */
+record Inputs(
+    LocalDate asOf,
+    Inventory inventory,
+    List<ArrivalRow> arrivals,
+    Loaded registers,
+    Tables tables) {
+
+  Inputs {
+    arrivals = List.copyOf(arrivals);
+  }
+
+  /**
+   * Loads tables, registers and inventory.
+   *
+   * @param last the journal of the last finished morning
+   * @throws rickyard.tables.UnusableTablesException if registers or config cannot be used
+   */
+  static Inputs load(OfficeFolders folders, LocalDate asOf, Optional<JournalEntry> last) {
+    Tables tables = Tables.load(folders.officeConfig());
+    Loaded registers = registers(folders, asOf, last, tables);
+    registers.requireUsable();
+    Inventory inventory = freeze(folders.inbox());
+    List<ArrivalRow> arrivals = inventory.arrivals().stream().map(Inputs::row).toList();
+    return new Inputs(asOf, inventory, arrivals, registers, tables);
+  }
+
+  private static Inventory freeze(Path inbox) {
+    try {
+      return Inventory.freeze(inbox, ReadLimits.DEFAULT);
+    } catch (IOException e) {
+      throw new UsageException("The inbox " + inbox + " cannot be listed: " + e.getMessage());
+    }
+  }
+
+  static Loaded registers(
+      OfficeFolders folders, LocalDate asOf, Optional<JournalEntry> last, Tables tables) {
+    LoadContext context =
+        LoadContext.of(asOf)
+            .withConditions(tables.judgement().conditions().known())
+            .withPresentBefore(
+                new TreeSet<>(last.map(j -> j.registers().keySet()).orElse(java.util.Set.of())));
+    Optional<Path> config = folders.officeConfig();
+    return Registers.load(
+        folders.registers(), config.isPresent() ? context.withOfficeConfig(config.get()) : context);
+  }
+
+  /** Keeps the bytes of a file; one that changed since the inventory gets a problem instead. */
+  ArrivalRow keep(ArrivalRow row, Originals originals) {
+    if (originals.has(row.sha256())) {
+      return row;
+    }
+    Arrival arrival =
+        inventory.arrivals().stream()
+            .filter(a -> a.relativePath().equals(row.path()))
+            .findFirst()
+            .orElseThrow();
+    return inventory.read(
+        arrival,
+        bytes -> {
+          originals.keep(row.sha256(), bytes);
+          return row;
+        },
+        problem ->
+            new ArrivalRow(
+                row.path(), row.sha256(), row.bytes(), problem.code(), problem.sentence()));
+  }
+
+  Intake intake() {
+    return new Intake(
+        new DocumentReader(ReadLimits.DEFAULT),
+        new Interpreter(tables.dictionary()),
+        ReadLimits.DEFAULT);
+  }
+
+  private static ArrivalRow row(Arrival arrival) {
+    return new ArrivalRow(
+        arrival.relativePath(),
+        arrival.sha256(),
+        arrival.bytesSize(),
+        arrival.problem().map(Arrival.Problem::code).orElse(""),
+        arrival.problem().map(Arrival.Problem::sentence).orElse(""));
+  }
+
+  /** Digests of registers and tables by name, for the morning's identity. */
+  SortedMap<String, String> digests() {
+    SortedMap<String, String> digests = new TreeMap<>();
+    tables.digests().forEach((name, digest) -> digests.put("config/" + name, digest));
+    registers
+        .office()
+        .files()
+        .forEach(file -> digests.put("registers/" + file.name(), file.sha256()));
+    return digests;
+  }
+
+  /** What makes one reader another: cached readings of another reader are not used. */
+  String reader() {
+    return Program.identity() + " " + tables.dictionary().digest();
+  }
+}

@@ -1,0 +1,68 @@
+package rickyard.morning;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.ledger.Originals;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Which files a morning published, with their hashes, as {@code run.json} keeps them.
+ *
+ * @param files hash by path relative to the output folder, {@code /} between names
+ */
+record Manifest(SortedMap<String, String> files) {
+  static final String RUN = "run.json";
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+
+  Manifest {
+    files = Collections.unmodifiableSortedMap(new TreeMap<>(files));
+  }
+
+  static Manifest of(Map<String, byte[]> outputs) {
+    SortedMap<String, String> files = new TreeMap<>();
+    outputs.forEach((path, bytes) -> files.put(path, Originals.sha256(bytes)));
+    return new Manifest(files);
+  }
+
+  /** The manifest of the folder's run.json; empty if there is none that can be read. */
+  static Optional<Manifest> read(Path out) {
+    Path run = out.resolve(RUN);
+    if (!Files.isRegularFile(run, LinkOption.NOFOLLOW_LINKS)) {
+      return Optional.empty();
+    }
+    try {
+      JsonNode files =
+          JSON.readTree(Files.readString(run, StandardCharsets.UTF_8)).path("files");
+      SortedMap<String, String> found = new TreeMap<>();
+      files.properties().forEach(e -> found.put(e.getKey(), e.getValue().asString()));
+      return found.isEmpty() ? Optional.empty() : Optional.of(new Manifest(found));
+    } catch (IOException | JacksonException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether every file is there with its hash. */
+  boolean isWhole(Path out) {
+    return files.entrySet().stream().allMatch(e -> isThere(out, e.getKey(), e.getValue()));
+  }
+
+  static boolean isThere(Path out, String path, String hash) {
+    Path file = out.resolve(path);
+    try {
+      return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+          && Originals.sha256(Files.readAllBytes(file)).equals(hash);
+    } catch (IOException e) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,163 @@
+package rickyard.morning;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.springframework.batch.core.BatchStatus;
+import org.springframework.batch.core.configuration.support.MapJobRegistry;
+import org.springframework.batch.core.job.Job;
+import org.springframework.batch.core.job.JobExecution;
+import org.springframework.batch.core.job.JobExecutionException;
+import org.springframework.batch.core.job.builder.JobBuilder;
+import org.springframework.batch.core.job.parameters.JobParameters;
+import org.springframework.batch.core.job.parameters.JobParametersBuilder;
+import org.springframework.batch.core.launch.support.TaskExecutorJobOperator;
+import org.springframework.batch.core.partition.Partitioner;
+import org.springframework.batch.core.repository.JobRepository;
+import org.springframework.batch.core.repository.support.JdbcJobRepositoryFactoryBean;
+import org.springframework.batch.core.step.Step;
+import org.springframework.batch.core.step.StepContribution;
+import org.springframework.batch.core.step.builder.StepBuilder;
+import org.springframework.batch.core.step.tasklet.Tasklet;
+import org.springframework.batch.infrastructure.item.ExecutionContext;
+import org.springframework.batch.infrastructure.repeat.RepeatStatus;
+import org.springframework.core.task.SimpleAsyncTaskExecutor;
+import org.springframework.core.task.SyncTaskExecutor;
+import org.springframework.core.task.TaskExecutor;
+import org.springframework.transaction.PlatformTransactionManager;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.ledger.Ledger;
+
+/**
+ * Wires the steps of a morning; no rule of the domain lives here.
+ *
+ * <p>A bad report, and a horse that cannot be judged, are results and not exceptions: nothing is
+ * skipped, retried or filtered, and any exception stops the job. What stops can be started again
+ * with the same command and goes on where it was.
+ */
+final class MorningJob {
+  static final String NAME = "morning";
+  static final String IDENTITY = "identity";
+
+  /** Parts of the reading, fixed so that a restart with other workers finds the same parts. */
+  static final int PARTS = 8;
+
+  private static final int HORSES_PER_COMMIT = 25;
+
+  private final Ledger ledger;
+  private final PlatformTransactionManager transactions;
+  private final JobRepository repository;
+  private final TaskExecutorJobOperator operator;
+
+  MorningJob(Ledger ledger) {
+    this.ledger = ledger;
+    this.transactions = ledger.transactions();
+    try {
+      JdbcJobRepositoryFactoryBean factory = new JdbcJobRepositoryFactoryBean();
+      factory.setDataSource(ledger.dataSource());
+      factory.setTransactionManager(transactions);
+      factory.setDatabaseType("H2");
+      factory.afterPropertiesSet();
+      repository = factory.getObject();
+      operator = new TaskExecutorJobOperator();
+      operator.setJobRepository(repository);
+      operator.setJobRegistry(new MapJobRegistry());
+      operator.setTaskExecutor(new SyncTaskExecutor());
+      operator.afterPropertiesSet();
+    } catch (Exception e) {
+      throw new IllegalStateException("the job repository cannot be set up", e);
+    }
+  }
+
+  /**
+   * Runs a morning to its end, or goes on with it.
+   *
+   * @param identity names the morning; the same identity after a crash resumes
+   * @param work what each step does
+   * @param workers documents read at a time, from 1
+   * @throws MorningFailedException if a step failed
+   */
+  void run(String identity, MorningWork work, int workers) {
+    recoverDeadRuns();
+    Job job = job(work, workers);
+    JobParameters parameters =
+        new JobParametersBuilder().addString(IDENTITY, identity).toJobParameters();
+    try {
+      JobExecution execution = operator.start(job, parameters);
+      if (execution.getStatus() != BatchStatus.COMPLETED) {
+        throw MorningFailedException.of(execution);
+      }
+    } catch (JobExecutionException e) {
+      throw new MorningFailedException("The morning could not be started: " + e.getMessage(), e);
+    }
+  }
+
+  /** The office's lock proves that nobody runs: whatever still says so is dead. */
+  private void recoverDeadRuns() {
+    for (JobExecution dead : repository.findRunningJobExecutions(NAME)) {
+      operator.recover(dead);
+    }
+  }
+
+  private Job job(MorningWork work, int workers) {
+    return new JobBuilder(NAME, repository)
+        .start(tasklet("arrive", work::arrive))
+        .next(read(work, workers))
+        .next(tasklet("settle", work::settle))
+        .next(tasklet("judge", work::judge))
+        .next(advise(work))
+        .next(tasklet("publish", work::publish))
+        .build();
+  }
+
+  private Step tasklet(String name, Runnable action) {
+    Tasklet tasklet =
+        (StepContribution contribution, var context) -> {
+          action.run();
+          return RepeatStatus.FINISHED;
+        };
+    return new StepBuilder(name, repository)
+        .tasklet(tasklet, transactions)
+        .build();
+  }
+
+  /** Reads every document of the inventory; one document is one item and one transaction. */
+  private Step read(MorningWork work, int workers) {
+    Partitioner parts =
+        size -> {
+          Map<String, ExecutionContext> contexts = new TreeMap<>();
+          for (int part = 0; part < PARTS; part++) {
+            ExecutionContext context = new ExecutionContext();
+            context.putInt(ReadPartStep.PART, part);
+            contexts.put("part" + part, context);
+          }
+          return contexts;
+        };
+    return new StepBuilder("read", repository)
+        .partitioner(ReadPartStep.NAME, parts)
+        .step(new ReadPartStep(repository, transactions, work))
+        .gridSize(PARTS)
+        .taskExecutor(executor(workers))
+        .build();
+  }
+
+  private static TaskExecutor executor(int workers) {
+    if (workers == 1) {
+      return new SyncTaskExecutor();
+    }
+    SimpleAsyncTaskExecutor executor = new SimpleAsyncTaskExecutor("read-");
+    executor.setConcurrencyLimit(workers);
+    return executor;
+  }
+
+  /** Advises every horse; one horse is one item, pure and cheap, so several share a commit. */
+  private Step advise(MorningWork work) {
+    return new StepBuilder("advise", repository)
+        .<String, HorseAdvice>chunk(HORSES_PER_COMMIT)
+        .transactionManager(transactions)
+        .reader(new ListReader<>("horses", work::horses))
+        .processor(work::advise)
+        .writer(chunk -> work.keepAdvice(List.copyOf(chunk.getItems())))
+        .build();
+  }
+}

@@ -1,0 +1,226 @@
+package rickyard.morning;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.intake.Intake;
+import rickyard.intake.ReadFile;
+import rickyard.ledger.ArrivalRow;
+import rickyard.ledger.JournalEntry;
+import rickyard.ledger.Ledger;
+import rickyard.ledger.LedgerException;
+import rickyard.ledger.Originals;
+import rickyard.registers.RegisterFile;
+import rickyard.report.Outputs;
+import rickyard.report.view.MorningView;
+
+/**
+ * What each step of one morning does. Readings and advice are handed on through the ledger, so that
+ * a restart finds them; settling and judging are cheap functions of the readings.
+ */
+final class MorningWork {
+  private static final String ADVICE = "advice:";
+
+  private final Ledger ledger;
+  private final Inputs inputs;
+  private final Options options;
+  private final int number;
+  private final MorningIdentity identity;
+  private final Path out;
+  private final Progress progress;
+  private final Intake intake;
+  private final Pipeline pipeline;
+  private final String reader;
+  private final AtomicInteger readSoFar = new AtomicInteger();
+  private final AtomicInteger advisedSoFar = new AtomicInteger();
+  private Optional<Settled> settled = Optional.empty();
+  private Optional<Judged> judged = Optional.empty();
+  private List<String> endLines = List.of();
+  private final long started = System.nanoTime();
+
+  MorningWork(
+      Ledger ledger,
+      Inputs inputs,
+      Options options,
+      int number,
+      MorningIdentity identity,
+      Path out,
+      Progress progress) {
+    this.ledger = ledger;
+    this.inputs = inputs;
+    this.options = options;
+    this.number = number;
+    this.identity = identity;
+    this.out = out;
+    this.progress = progress;
+    this.intake = inputs.intake();
+    this.reader = Originals.sha256(inputs.reader().getBytes(StandardCharsets.UTF_8));
+    this.pipeline = new Pipeline(inputs, options, Memory.before(ledger, number));
+  }
+
+  /** Keeps the bytes of everything that arrived; a file that changed meanwhile gets a problem. */
+  void arrive() {
+    List<ArrivalRow> rows = new ArrayList<>();
+    for (ArrivalRow row : ledger.arrivals(number)) {
+      rows.add(row.problemCode().isEmpty() ? inputs.keep(row, ledger.originals()) : row);
+    }
+    ledger.replaceArrivals(number, rows);
+    progress.line("keep     " + Words.count(kept(rows), "original") + " in the ledger");
+  }
+
+  private static int kept(List<ArrivalRow> rows) {
+    return (int) rows.stream().filter(r -> r.problemCode().isEmpty()).count();
+  }
+
+  /** Places in the inventory that one part reads; equal bytes fall into one part. */
+  List<Integer> documentsOf(int part) {
+    List<Integer> found = new ArrayList<>();
+    List<ArrivalRow> rows = ledger.arrivals(number);
+    for (int i = 0; i < rows.size(); i++) {
+      ArrivalRow row = rows.get(i);
+      if (row.problemCode().isEmpty()
+          && Integer.parseInt(row.sha256().substring(0, 4), 16) % MorningJob.PARTS == part) {
+        found.add(i);
+      }
+    }
+    return found;
+  }
+
+  ReadResult read(int seq) {
+    ArrivalRow row = ledger.arrival(number, seq);
+    boolean known = ledger.hasReading(row.sha256(), reader);
+    Optional<ReadFile> file =
+        known
+            ? Optional.empty()
+            : Optional.of(intake.read(ledger.originals().read(row.sha256()), row.path()));
+    progress.step("read", readSoFar.incrementAndGet(), inputs.arrivals().size());
+    return new ReadResult(seq, row.sha256(), file);
+  }
+
+  void keepReading(ReadResult result) {
+    result.file().ifPresent(file -> ledger.keepReading(result.sha256(), reader, file));
+  }
+
+  /** Settles what belongs to what and what is in force, over all documents ever kept. */
+  void settle() {
+    settled();
+    progress.line("settle   " + settled().words());
+  }
+
+  /** Judges every lot. */
+  void judge() {
+    judged();
+    progress.line("judge    " + judged().words());
+  }
+
+  /** Ids of all horses, sorted: the items of the advice. */
+  List<String> horses() {
+    return pipeline.horseIds();
+  }
+
+  HorseAdvice advise(String horseId) {
+    HorseAdvice advice = pipeline.adviser(settled(), judged()).advise(pipeline.horse(horseId));
+    progress.step("advise", advisedSoFar.incrementAndGet(), pipeline.horseIds().size());
+    return advice;
+  }
+
+  void keepAdvice(List<HorseAdvice> advice) {
+    advice.forEach(a -> ledger.keepStage(number, ADVICE + a.horse(), a));
+  }
+
+  /** Whether every step before publishing has left its result. */
+  boolean isComputed() {
+    return horses().stream()
+        .allMatch(h -> ledger.stage(number, ADVICE + h, HorseAdvice.class).isPresent());
+  }
+
+  /** Settling and judging are functions of the cached readings: a restart does them again. */
+  private Settled settled() {
+    if (settled.isEmpty()) {
+      settled = Optional.of(pipeline.settle(filesInHand()));
+    }
+    return settled.get();
+  }
+
+  private Judged judged() {
+    if (judged.isEmpty()) {
+      judged = Optional.of(pipeline.judge(settled()));
+    }
+    return judged.get();
+  }
+
+  /** This morning's files and every document of earlier mornings, with what they say. */
+  private FilesInHand filesInHand() {
+    List<ArrivalRow> rows = ledger.arrivals(number);
+    List<String> earlier = ledger.documentsBefore(number);
+    Map<String, ReadFile> read = new HashMap<>();
+    rows.stream().filter(r -> r.problemCode().isEmpty()).forEach(r -> take(r.sha256(), read));
+    earlier.forEach(sha256 -> take(sha256, read));
+    return new FilesInHand(rows, earlier, new TreeMap<>(read));
+  }
+
+  private void take(String sha256, Map<String, ReadFile> read) {
+    read.computeIfAbsent(
+        sha256,
+        hash ->
+            ledger
+                .reading(hash, reader, ReadFile.class)
+                .orElseGet(() -> readAgain(hash)));
+  }
+
+  /** A reader that is new to a document reads the kept original again. */
+  private ReadFile readAgain(String sha256) {
+    ReadFile file = intake.read(ledger.originals().read(sha256), sha256);
+    ledger.keepReading(sha256, reader, file);
+    return file;
+  }
+
+  /** Writes the journal, then the outputs, then marks the morning as finished. */
+  void publish() {
+    List<HorseAdvice> advice = new ArrayList<>();
+    for (String horse : horses()) {
+      advice.add(
+          ledger
+              .stage(number, ADVICE + horse, HorseAdvice.class)
+              .orElseThrow(() -> new LedgerException("The advice on " + horse + " is missing.")));
+    }
+    MorningView view = pipeline.view(settled(), judged(), advice);
+    ledger.journal().write(journal(advice));
+    ledger.checkpoint();
+    SortedMap<String, byte[]> outputs = Outputs.of(view, options.outputs());
+    byte[] run = RunJson.bytes(inputs, identity, view, Manifest.of(outputs), started);
+    new Publisher(out).publish(outputs, run);
+    ledger.finish(number);
+    endLines = EndLines.of(view, out);
+  }
+
+  private JournalEntry journal(List<HorseAdvice> advice) {
+    SortedMap<String, String> registers = new TreeMap<>();
+    for (RegisterFile file : inputs.registers().office().files()) {
+      registers.put(file.name(), file.text());
+    }
+    return new JournalEntry(
+        JournalEntry.FORMAT,
+        number,
+        inputs.asOf().toString(),
+        identity.identity(),
+        identity.content(),
+        Program.version(),
+        ledger.arrivals(number),
+        registers,
+        pipeline.memory(settled(), judged(), advice).toJson());
+  }
+
+  /** What to tell the person at the end. */
+  List<String> endLines() {
+    return endLines;
+  }
+}

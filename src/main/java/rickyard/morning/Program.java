@@ -1,0 +1,46 @@
+package rickyard.morning;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.CodeSource;
+import java.util.Optional;
+import rickyard.ledger.Originals;
+
+/** Which program this is: its version, and a digest of its code that tells two builds apart. */
+public final class Program {
+  private Program() {}
+
+  /** The version of the build; {@code development} when it does not run from a jar. */
+  public static String version() {
+    return Optional.ofNullable(Program.class.getPackage().getImplementationVersion())
+        .orElse("development");
+  }
+
+  /** Version and digest of the jar; two jars of the same bytes give the same text. */
+  static String identity() {
+    return version() + " " + jar().map(Program::digest).orElse("development");
+  }
+
+  private static Optional<Path> jar() {
+    CodeSource source = Program.class.getProtectionDomain().getCodeSource();
+    if (source == null || source.getLocation() == null) {
+      return Optional.empty();
+    }
+    try {
+      Path path = Path.of(source.getLocation().toURI());
+      return Files.isRegularFile(path) ? Optional.of(path) : Optional.empty();
+    } catch (URISyntaxException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static String digest(Path jar) {
+    try {
+      return Originals.sha256(Files.readAllBytes(jar));
+    } catch (IOException e) {
+      return "unreadable";
+    }
+  }
+}

@@ -1,0 +1,70 @@
+package rickyard.morning;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.stream.Stream;
+import rickyard.ledger.DurableFiles;
+import rickyard.ledger.LedgerException;
+
+/**
+ * Puts a morning's outputs into their folder: each file whole under a temporary name, then renamed;
+ * {@code run.json} last, as the mark that everything is there.
+ */
+final class Publisher {
+  private final Path out;
+
+  Publisher(Path out) {
+    this.out = out;
+  }
+
+  /**
+   * Publishes; files that are there with the right content are left alone, files of the previous
+   * manifest that are no longer produced are removed.
+   *
+   * @param outputs bytes by relative path, without run.json
+   * @param run the bytes of run.json
+   */
+  void publish(SortedMap<String, byte[]> outputs, byte[] run) {
+    try {
+      Files.createDirectories(out);
+      wipeTemporary();
+      Manifest before = Manifest.read(out).orElse(new Manifest(new java.util.TreeMap<>()));
+      Manifest now = Manifest.of(outputs);
+      for (Map.Entry<String, byte[]> output : outputs.entrySet()) {
+        if (!Manifest.isThere(out, output.getKey(), now.files().get(output.getKey()))) {
+          DurableFiles.write(out.resolve(output.getKey()), output.getValue());
+        }
+      }
+      for (String path : before.files().keySet()) {
+        if (!now.files().containsKey(path)) {
+          remove(path);
+        }
+      }
+      DurableFiles.write(out.resolve(Manifest.RUN), run);
+    } catch (IOException e) {
+      throw new LedgerException(
+          "The outputs cannot be written to " + out + ": " + e.getMessage(), e);
+    }
+  }
+
+  private void remove(String path) throws IOException {
+    Path file = out.resolve(path).normalize();
+    if (file.startsWith(out.normalize())
+        && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      Files.delete(file);
+    }
+  }
+
+  private void wipeTemporary() throws IOException {
+    try (Stream<Path> files = Files.walk(out)) {
+      for (Path file :
+          files.filter(f -> String.valueOf(f.getFileName()).endsWith(DurableFiles.TEMPORARY)).toList()) {
+        Files.deleteIfExists(file);
+      }
+    }
+  }
+}

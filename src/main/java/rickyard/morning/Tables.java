@@ -1,0 +1,66 @@
+package rickyard.morning;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.intake.interpret.Dictionary;
+import rickyard.tables.DictionaryTables;
+import rickyard.tables.JudgementTables;
+import rickyard.tables.NutritionTables;
+import rickyard.tables.TableFile;
+import rickyard.tables.TableProblem;
+import rickyard.tables.UncertaintyTable;
+import rickyard.tables.UnusableTablesException;
+
+/**
+ * All tables of a morning, built-in with the office's changes.
+ *
+ * @param dictionary what laboratories call things
+ * @param judgement conditions and limits
+ * @param uncertainty errors of laboratories and sampling
+ * @param nutrition requirements, typical values, tolerances
+ * @param files every table read
+ */
+record Tables(
+    Dictionary dictionary,
+    JudgementTables judgement,
+    UncertaintyTable uncertainty,
+    NutritionTables nutrition,
+    List<TableFile> files) {
+
+  Tables {
+    files = List.copyOf(files);
+  }
+
+  /**
+   * Loads them all.
+   *
+   * @throws UnusableTablesException with every problem of every table
+   */
+  static Tables load(Optional<Path> officeConfig) {
+    Dictionary dictionary = DictionaryTables.load(officeConfig);
+    JudgementTables judgement = JudgementTables.load(officeConfig);
+    UncertaintyTable uncertainty = UncertaintyTable.load(officeConfig);
+    NutritionTables nutrition = NutritionTables.load(officeConfig);
+    List<TableProblem> problems = new ArrayList<>(judgement.problems());
+    problems.addAll(uncertainty.problems());
+    if (!problems.isEmpty()) {
+      throw new UnusableTablesException(problems);
+    }
+    List<TableFile> files = new ArrayList<>(DictionaryTables.files(officeConfig));
+    files.addAll(judgement.files());
+    files.add(uncertainty.file());
+    files.addAll(nutrition.files());
+    return new Tables(dictionary, judgement, uncertainty, nutrition, files);
+  }
+
+  /** Digest by table name. */
+  SortedMap<String, String> digests() {
+    SortedMap<String, String> digests = new TreeMap<>();
+    files.forEach(f -> digests.put(f.name(), f.digest()));
+    return digests;
+  }
+}

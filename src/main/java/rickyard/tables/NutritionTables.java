@@ -1,0 +1,276 @@
+package rickyard.tables;
+
+import static java.util.Objects.requireNonNull;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.Function;
+import rickyard.core.forage.AnalyteCode;
+import rickyard.core.nutrition.FeedRole;
+import rickyard.core.nutrition.FeedingStandards;
+import rickyard.core.nutrition.HighValue;
+import rickyard.core.nutrition.HorseType;
+import rickyard.core.nutrition.IntakeRule;
+import rickyard.core.nutrition.KindRule;
+import rickyard.core.nutrition.Settings;
+import rickyard.core.nutrition.Settings.Setting;
+import rickyard.core.nutrition.Source;
+import rickyard.core.nutrition.Standing;
+import rickyard.core.nutrition.Tolerance;
+import rickyard.core.nutrition.TypicalValue;
+
+/**
+ * Loads the tables that diets are evaluated with: requirements, typical values, roles, high values,
+ * tolerances, intake rules, kinds of feed values, settings.
+ *
+ * @param standards what the core takes
+ * @param files the tables read, in a fixed order, for versions and digests
+ */
+public record NutritionTables(FeedingStandards standards, List<TableFile> files) {
+
+  public NutritionTables {
+    requireNonNull(standards, "standards");
+    files = List.copyOf(files);
+  }
+
+  /** The built-in tables alone. */
+  public static NutritionTables load() {
+    return load(Optional.empty());
+  }
+
+  /**
+   * The built-in tables with the office's overrides.
+   *
+   * @param officeConfig the office's config folder, if there is one
+   * @throws UnusableTablesException with every problem found
+   */
+  public static NutritionTables load(Optional<Path> officeConfig) {
+    Reading reading = new Reading(officeConfig);
+    FeedingStandards standards = reading.standards(new RequirementRows(reading));
+    return new NutritionTables(standards, reading.files);
+  }
+
+  /** One loading: the files so far and their problems. */
+  static final class Reading {
+    private final Optional<Path> officeConfig;
+    private final List<TableFile> files = new ArrayList<>();
+
+    Reading(Optional<Path> officeConfig) {
+      this.officeConfig = officeConfig;
+    }
+
+    /** Loads a file and turns its rows into values; a row with a problem is left out. */
+    <T> List<T> rows(
+        String name, List<String> columns, List<String> keys, Function<Row, Optional<T>> make) {
+      List<String> all = new ArrayList<>(columns);
+      all.addAll(List.of("source", "locator", "status"));
+      TableFile file = TableFile.load(name, all, keys, officeConfig);
+      files.add(file);
+      List<T> made = new ArrayList<>();
+      for (TableRow row : file.rows()) {
+        made.addAll(new Row(file, row).take(make));
+      }
+      return made;
+    }
+
+    private FeedingStandards standards(RequirementRows requirements) {
+      var tables = requirements.tables();
+      var energy = requirements.energyEquation();
+      var typical = rows("typical-values.csv", TYPICAL, MATERIAL_ANALYTE, NutritionTables::typical);
+      var roles = rows("roles.csv", ROLES, List.of("role"), NutritionTables::role);
+      var high = rows("role-high-values.csv", HIGH, ROLE_ANALYTE, NutritionTables::high);
+      var tolerances =
+          rows("tolerances.csv", TOLERANCES, List.of("analyte"), NutritionTables::tolerance);
+      var intake = rows("intake.csv", INTAKE, List.of("type", "state"), NutritionTables::intake);
+      var kinds = rows("feed-kinds.csv", KINDS, List.of("kind", "analyte"), NutritionTables::kind);
+      var settings =
+          rows("nutrition-settings.csv", SETTINGS, List.of("name"), NutritionTables::setting);
+      List<TableProblem> problems = new ArrayList<>();
+      files.forEach(f -> problems.addAll(f.problems()));
+      problems.addAll(NutritionGaps.in(settings, intake, kinds));
+      if (energy.isEmpty()) {
+        problems.add(NutritionGaps.gap("requirements-2007/de-equation.csv", "all of its terms"));
+      }
+      if (!problems.isEmpty()) {
+        throw new UnusableTablesException(problems);
+      }
+      var byName = new TreeMap<String, Setting>();
+      settings.forEach(s -> byName.put(s.name(), s));
+      return new FeedingStandards(
+          tables,
+          energy.orElseThrow(),
+          typical,
+          roles,
+          high,
+          tolerances,
+          intake,
+          kinds,
+          new Settings(byName));
+    }
+  }
+
+  private static final List<String> TYPICAL =
+      List.of("material", "analyte", "unit", "mean", "u", "low", "high");
+  private static final List<String> MATERIAL_ANALYTE = List.of("material", "analyte");
+  private static final List<String> ROLES = List.of("role", "forage", "straw", "silence");
+  private static final List<String> HIGH = List.of("role", "analyte", "value", "unit");
+  private static final List<String> ROLE_ANALYTE = List.of("role", "analyte");
+  private static final List<String> TOLERANCES = List.of("analyte", "max", "per", "alarm");
+  private static final List<String> INTAKE =
+      List.of(
+          "type",
+          "state",
+          "warn_below_pct_bw",
+          "vet_below_pct_bw",
+          "refuse_below_pct_bw",
+          "max_pct_bw",
+          "adlib_pct_bw",
+          "adlib_u_pct",
+          "straw_usual_pct",
+          "straw_hard_pct");
+  private static final List<String> KINDS = List.of("kind", "analyte", "u", "u_rel_pct");
+  private static final List<String> SETTINGS = List.of("name", "value", "unit");
+
+  /** A row with the source it gives to whatever is made of it. */
+  record Row(TableFile file, TableRow cells) {
+
+    /** The value made of the row, or a problem noted where its numbers break an invariant. */
+    <T> List<T> take(Function<Row, Optional<T>> make) {
+      int before = file.problems().size();
+      try {
+        Optional<T> made = make.apply(this);
+        return file.problems().size() == before ? made.stream().toList() : List.of();
+      } catch (IllegalArgumentException e) {
+        if (file.problems().size() == before) {
+          cells.problem("", "not-legal", String.valueOf(e.getMessage()));
+        }
+        return List.of();
+      }
+    }
+
+    String text(String column) {
+      return cells.text(column);
+    }
+
+    double number(String column) {
+      return cells.requiredNumber(column);
+    }
+
+    OptionalDouble optional(String column) {
+      return cells.number(column);
+    }
+
+    boolean yes(String column) {
+      return oneOf(column, List.of("yes", "no")).equals("yes");
+    }
+
+    String oneOf(String column, List<String> choices) {
+      String found = cells.text(column);
+      if (!choices.contains(found)) {
+        cells.problem(column, "unknown-word", "one of " + String.join(", ", choices));
+      }
+      return found;
+    }
+
+    Source source() {
+      Standing standing =
+          Standing.findByCode(cells.text("status"))
+              .orElseGet(
+                  () -> {
+                    cells.problem("status", "unknown-word", "a status such as memory or secondary");
+                    return Standing.ASSUMED;
+                  });
+      String office = cells.isOffice() ? " office" : "";
+      return new Source(
+          file.name() + " " + file.version() + office,
+          cells.number(),
+          cells.text("source"),
+          cells.text("locator"),
+          standing);
+    }
+
+    AnalyteCode analyte() {
+      return new AnalyteCode(cells.required("analyte"));
+    }
+  }
+
+  private static Optional<TypicalValue> typical(Row row) {
+    boolean ofProtein = row.text("unit").equals("% CP");
+    if (List.of("WSC", "ESC", "STARCH", "NSC_WSC", "NSC_ESC", "NO3_N", "NO3")
+        .contains(row.text("analyte"))) {
+      row.cells().problem("analyte", "never-typical", "an analyte that no limit is set for");
+    }
+    return Optional.of(
+        new TypicalValue(
+            row.text("material"),
+            row.analyte(),
+            row.number("mean"),
+            row.number("u"),
+            ofProtein,
+            row.source()));
+  }
+
+  private static Optional<FeedRole> role(Row row) {
+    boolean zero = row.oneOf("silence", List.of("unknown", "zero")).equals("zero");
+    return Optional.of(
+        new FeedRole(row.text("role"), row.yes("forage"), row.yes("straw"), zero, row.source()));
+  }
+
+  private static Optional<HighValue> high(Row row) {
+    row.oneOf("unit", List.of("%"));
+    return Optional.of(
+        new HighValue(row.text("role"), row.analyte(), row.number("value"), row.source()));
+  }
+
+  private static Optional<Tolerance> tolerance(Row row) {
+    String per =
+        row.oneOf("per", List.of("% DM", "mg/kg DM", "IU/kg DM", "Mcal/kg DM", "IU/kg BW"));
+    return Optional.of(
+        new Tolerance(
+            row.analyte(), row.number("max"), per.endsWith("BW"), row.yes("alarm"), row.source()));
+  }
+
+  private static Optional<IntakeRule> intake(Row row) {
+    String type = row.text("type");
+    for (HorseType known : HorseType.values()) {
+      if (known.code().equals(type)) {
+        return Optional.of(
+            new IntakeRule(
+                known,
+                row.oneOf("state", List.of("any", "protected")).equals("protected"),
+                row.optional("warn_below_pct_bw"),
+                row.number("vet_below_pct_bw"),
+                row.number("refuse_below_pct_bw"),
+                row.number("max_pct_bw"),
+                row.number("adlib_pct_bw"),
+                row.number("adlib_u_pct"),
+                row.number("straw_usual_pct"),
+                row.number("straw_hard_pct"),
+                row.source()));
+      }
+    }
+    row.cells().problem("type", "unknown-word", "horse, pony, miniature or donkey");
+    return Optional.empty();
+  }
+
+  private static Optional<KindRule> kind(Row row) {
+    row.oneOf("kind", List.of("batch", "typical"));
+    return Optional.of(
+        new KindRule(
+            row.text("kind"),
+            row.text("analyte"),
+            row.optional("u"),
+            row.optional("u_rel_pct"),
+            row.source()));
+  }
+
+  private static Optional<Setting> setting(Row row) {
+    String text = row.cells().required("value");
+    double number = text.matches("-?[0-9]+(\\.[0-9]+)?") ? Double.parseDouble(text) : Double.NaN;
+    return Optional.of(new Setting(row.text("name"), text, number, row.source()));
+  }
+}

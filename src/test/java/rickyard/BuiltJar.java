@@ -1,0 +1,91 @@
+package rickyard;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/** Starts the built jar as a process of its own, as a person would. */
+final class BuiltJar {
+  private static final long PATIENCE_SECONDS = 120;
+
+  private BuiltJar() {}
+
+  /** What a run printed and how it ended. */
+  record Ended(int status, String output) {}
+
+  static Process start(List<String> jvm, List<String> arguments, Path log) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(jvm);
+    command.add("-jar");
+    command.add(System.getProperty("rickyard.jar", "target/rickyard.jar"));
+    command.addAll(arguments);
+    return new ProcessBuilder(command)
+        .redirectErrorStream(true)
+        .redirectOutput(log.toFile())
+        .start();
+  }
+
+  static Ended run(List<String> jvm, List<String> arguments) throws IOException {
+    Path log = Files.createTempFile("rickyard-run", ".txt");
+    try {
+      Process process = start(jvm, arguments, log);
+      if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+        process.destroyForcibly();
+        throw new IllegalStateException("did not end: " + Files.readString(log));
+      }
+      return new Ended(process.exitValue(), Files.readString(log, StandardCharsets.UTF_8));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    } finally {
+      Files.deleteIfExists(log);
+    }
+  }
+
+  static Ended run(String... arguments) throws IOException {
+    return run(List.of(), List.of(arguments));
+  }
+
+  /** All files below a folder with their bytes as text, run.json left out: it holds timings. */
+  static Map<String, String> contents(Path folder) throws IOException {
+    Map<String, String> found = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      files
+          .filter(Files::isRegularFile)
+          .filter(f -> !f.getFileName().toString().equals("run.json"))
+          .forEach(f -> found.put(folder.relativize(f).toString().replace('\\', '/'), text(f)));
+    }
+    return found;
+  }
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file, StandardCharsets.ISO_8859_1);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Copies a folder with everything in it. */
+  static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> files = Files.walk(from)) {
+      for (Path file : files.toList()) {
+        Path target = to.resolve(from.relativize(file).toString());
+        if (Files.isDirectory(file)) {
+          Files.createDirectories(target);
+        } else {
+          Files.copy(file, target);
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,41 @@
+package rickyard.core.judgement;
+
+import java.util.OptionalDouble;
+import rickyard.core.quantity.Basis;
+import rickyard.core.quantity.Evidence;
+import rickyard.core.quantity.Measured;
+import rickyard.core.quantity.Unit;
+
+/** Limits and values for tests. */
+final class Limits {
+  static final Evidence SAID = new Evidence.Assumed("test", "row");
+
+  private Limits() {}
+
+  static Limit of(String quantity, Bound bound, double value, String unit, OptionalDouble risk) {
+    return new Limit(
+        "test-" + quantity,
+        "ID",
+        LimitSubject.LOT,
+        quantity,
+        bound,
+        value,
+        LimitUnit.parse(unit).orElseThrow(),
+        risk,
+        Severity.CHANGE,
+        IfMissing.ASK,
+        "",
+        "assumed",
+        "",
+        "assumed",
+        false);
+  }
+
+  static Limit nsc(double value, OptionalDouble risk) {
+    return of("nsc_wsc", Bound.MAX, value, "% DM", risk);
+  }
+
+  static Measured percent(double best, double u) {
+    return Measured.of(Unit.PERCENT, Basis.DRY_MATTER, best, 0, u, SAID);
+  }
+}

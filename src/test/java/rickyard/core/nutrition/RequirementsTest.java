@@ -1,0 +1,153 @@
+package rickyard.core.nutrition;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RequirementsTest {
+  private static Requirements needs(Horses horse) {
+    return Requirements.of(horse.build(), Horses.DAY, Foods.STANDARDS);
+  }
+
+  private static double per(Horses horse, Nutrient nutrient) {
+    return needs(horse).perDay(nutrient).orElseThrow();
+  }
+
+  private static void assertNone(Horses horse, String reason) {
+    Requirements needs = needs(horse);
+    for (Nutrient nutrient : Nutrient.values()) {
+      assertTrue(needs.perDay(nutrient).isEmpty(), nutrient.code());
+    }
+    assertTrue(needs.get(Nutrient.DE).reason().contains(reason), needs.get(Nutrient.DE).reason());
+  }
+
+  @Test
+  void aBlankMaintenanceLevelIsAverage() {
+    assertEquals(16.65, per(Horses.adult(500), Nutrient.DE), 1e-9);
+  }
+
+  @Test
+  void undefinedStatesHaveNoRequirementAndSayWhy() {
+    assertNone(Horses.adult(500).status(HorseStatus.LACTATING, Level.NONE).month(7), "month 7");
+    assertNone(Horses.adult(500).status(HorseStatus.PREGNANT, Level.NONE).month(12), "month 12");
+    assertNone(Horses.adult(500).status(HorseStatus.PREGNANT, Level.NONE), "month of pregnancy");
+    assertNone(Horses.adult(500).status(HorseStatus.WORK, Level.NONE), "blank");
+    assertNone(Horses.adult(500).status(HorseStatus.GROWING, Level.NONE).aged(12), "mature");
+    assertNone(
+        Horses.adult(500).mature(500).status(HorseStatus.GROWING, Level.NONE).aged(30), "30");
+  }
+
+  @Test
+  void chlorideOfASevenMonthOldIsNotInventedBetweenTwoKnownAges() {
+    Horses foal = Horses.adult(230).mature(500).status(HorseStatus.GROWING, Level.NONE).aged(8);
+    assertTrue(needs(foal).perDay(Nutrient.CL).isEmpty());
+    assertTrue(needs(foal).perDay(Nutrient.CA).isPresent());
+  }
+
+  @Test
+  void gestationGoesByMatureWeight() {
+    Horses mare = Horses.adult(566).mature(500).status(HorseStatus.PREGNANT, Level.NONE).month(11);
+    assertEquals(21.4, per(mare, Nutrient.DE), 1e-9);
+  }
+
+  /** Wood et al. 2006: 0.75 of horse energy needs on a body weight basis. */
+  @Test
+  void donkeysHaveTheirOwnEnergyFactor() {
+    Horses donkey = Horses.adult(180).type(HorseType.DONKEY);
+    assertEquals(0.75 * 0.0333 * 180, per(donkey, Nutrient.DE), 1e-9);
+    assertEquals(per(Horses.adult(180), Nutrient.CP), per(donkey, Nutrient.CP), 1e-9);
+  }
+
+  @Test
+  void breedingStallionsTakeTheMineralsOfLightWork() {
+    Horses stallion = Horses.adult(500).status(HorseStatus.STALLION, Level.BREEDING);
+    Horses work = Horses.adult(500).status(HorseStatus.WORK, Level.LIGHT);
+    for (Nutrient n :
+        new Nutrient[] {
+          Nutrient.CA, Nutrient.P, Nutrient.MG, Nutrient.K, Nutrient.NA, Nutrient.CL
+        }) {
+      assertEquals(per(work, n), per(stallion, n), 1e-9, n.code());
+    }
+  }
+
+  @Test
+  void everyRequirementSaysItsRowsAndItsStanding() {
+    Requirement copper = needs(Horses.adult(500)).get(Nutrient.CU);
+    assertEquals(1, copper.parts().size());
+    assertEquals("requirements-2007/trace-elements.csv 1", copper.parts().get(0).source().table());
+    assertEquals(Standing.SECONDARY, copper.standing());
+    assertEquals(Standing.MEMORY, needs(Horses.adult(500)).get(Nutrient.S).standing());
+  }
+
+  /**
+   * Percent steps of gestation, each row's source in reference/requirement-checks.csv (class
+   * ratio): Turkish feed page (months 9 over 8), feed-maker page (month 5), veterinarian's column
+   * (month 11 over non-pregnant).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "CA, 8, 9, 29, 0.6",
+    "P, 8, 9, 32, 0.8",
+    "CU, 8, 9, 25, 0.5",
+    "DE, 8, 9, 4, 0.5",
+    "DE, 0, 5, 2.4, 0.31",
+    "DE, 0, 11, 28, 0.6",
+    "CP, 0, 11, 41, 0.9",
+    "CA, 0, 11, 80, 0.5",
+    "VIT_A, 0, 11, 100, 0.5",
+    "VIT_E, 0, 11, 60, 0.5"
+  })
+  void gestationStepsAgreeWithThePrintedPercentages(
+      Nutrient nutrient, int from, int to, double percent, double tolerance) {
+    double before = from == 0 ? per(Horses.adult(500), nutrient) : per(mare(from), nutrient);
+    assertEquals(percent, 100 * (per(mare(to), nutrient) / before - 1), tolerance);
+  }
+
+  private static Horses mare(int month) {
+    return Horses.adult(500).mature(500).status(HorseStatus.PREGNANT, Level.NONE).month(month);
+  }
+
+  /** Rows of class coefficient: needs per kg of body weight as printed. */
+  @Test
+  void needsPerKgOfLightWorkAgreeWithThePrintedOnes() {
+    Map<Nutrient, Double> perKg = new TreeMap<>();
+    // a textbook quoted on a blog of 2010-12, light work; g for macro-minerals, mg, IU
+    perKg.put(Nutrient.CA, 0.060);
+    perKg.put(Nutrient.P, 0.036);
+    perKg.put(Nutrient.MG, 0.019);
+    perKg.put(Nutrient.K, 0.057);
+    perKg.put(Nutrient.FE, 0.8);
+    perKg.put(Nutrient.CU, 0.2);
+    perKg.put(Nutrient.ZN, 0.8);
+    perKg.put(Nutrient.MN, 0.8);
+    perKg.put(Nutrient.SE, 0.002);
+    perKg.put(Nutrient.I, 0.007);
+    perKg.put(Nutrient.CO, 0.001);
+    perKg.put(Nutrient.VIT_A, 45.0);
+    perKg.put(Nutrient.VIT_D, 6.6);
+    perKg.put(Nutrient.VIT_E, 1.6);
+    perKg.put(Nutrient.THIAMIN, 0.06);
+    perKg.put(Nutrient.RIBOFLAVIN, 0.04);
+    Horses light = Horses.adult(500).status(HorseStatus.WORK, Level.LIGHT);
+    perKg.forEach(
+        (nutrient, need) -> assertEquals(need, per(light, nutrient) / 500, 1e-9, nutrient.code()));
+  }
+
+  /** Measured maintenance of stabled geldings, J Anim Sci 1983: 16.95 ± 0.35 Mcal at 503 kg. */
+  @Test
+  void averageMaintenanceAgreesWithAFeedingTrial() {
+    assertEquals(16.95, per(Horses.adult(503), Nutrient.DE), 0.35);
+  }
+
+  @Test
+  void lysineFollowsProteinButNotThatOfMilk() {
+    Horses mare = Horses.adult(500).status(HorseStatus.LACTATING, Level.NONE).month(1);
+    // horse magazine citing the book's pp. 298-299: 84.8 g, not 4.3 % of 1535 g
+    assertEquals(84.8, per(mare, Nutrient.LYS), 0.06);
+  }
+}

@@ -1,0 +1,352 @@
+package rickyard.core.remedy;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static rickyard.core.remedy.Yard.NSC;
+import static rickyard.core.remedy.Yard.SETTINGS;
+import static rickyard.core.remedy.Yard.balancer;
+import static rickyard.core.remedy.Yard.bucket;
+import static rickyard.core.remedy.Yard.controlled;
+import static rickyard.core.remedy.Yard.horse;
+import static rickyard.core.remedy.Yard.lot;
+import static rickyard.core.remedy.Yard.nscLimit;
+import static rickyard.core.remedy.Yard.request;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class RemedySearchTest {
+  private static final Candidate HIGH = lot("HIGH", 14, 1.2);
+
+  private static List<Remedy> of(List<Remedy> remedies, RemedyKind kind) {
+    return remedies.stream().filter(r -> r.kind() == kind).toList();
+  }
+
+  private static double kg(Remedy remedy, String id) {
+    return remedy.items().stream()
+        .filter(i -> i.item().id().equals(id))
+        .mapToDouble(RemedyItem::thenKg)
+        .sum();
+  }
+
+  private static double dm(Remedy remedy, String id) {
+    return remedy.then().stream()
+        .filter(a -> a.item().id().equals(id))
+        .mapToDouble(Amount::dmKg)
+        .sum();
+  }
+
+  @Test
+  void aRationThatClearsNeedsNothing() {
+    var ration = List.of(Amount.ofForage(lot("LOW", 7, 0.8), 10));
+
+    assertTrue(
+        RemedySearch.search(request(horse(500), ration, List.of(), nscLimit(10, 1.645))).isEmpty());
+  }
+
+  @Test
+  void aLowLotIsSwappedInAtEqualDryMatter() {
+    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var low = lot("LOW", 7, 0.8, 0.8);
+
+    var found = RemedySearch.search(request(horse(500), ration, List.of(low), nscLimit(10, 1.645)));
+
+    var swap = of(found, RemedyKind.SWAP).get(0);
+    assertTrue(swap.isEnough(), swap.why());
+    assertEquals(11, kg(swap, "LOW"), 0.25 + 1e-9);
+    assertEquals(0, kg(swap, "HIGH"), 0);
+    assertTrue(swap.why().contains("clears the chosen limit"), swap.why());
+  }
+
+  @Test
+  void everyShareOfControlledForageIsShownAlsoWhereItIsNotEnough() {
+    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var found =
+        RemedySearch.search(
+            request(horse(500), ration, List.of(controlled("BAG", 7, 0.4)), nscLimit(10, 1.645)));
+
+    var shares = of(found, RemedyKind.CONTROLLED);
+    assertEquals(4, shares.size(), found.toString());
+    assertEquals(2, shares.stream().filter(Remedy::isEnough).count());
+    var notEnough = shares.stream().filter(r -> !r.isEnough()).toList();
+    assertTrue(notEnough.stream().allMatch(r -> r.why().contains("not enough")));
+    assertEquals(
+        List.of(0.25, 0.5),
+        notEnough.stream()
+            .map(r -> Math.round(20 * dm(r, "BAG") / (dm(r, "BAG") + dm(r, "HIGH"))) / 20.0)
+            .sorted()
+            .toList());
+    assertTrue(shares.get(0).why().contains("the least share"), shares.get(0).why());
+  }
+
+  /** "Stays on the present forage while it clears", with the days left = stock / use. */
+  @Test
+  void holdSaysHowLongThePresentForageLasts() {
+    var old = Yard.with(lot("OLD", 7, 0.8), stock(200, 10));
+    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var base = request(horse(500), ration, List.of(), nscLimit(10, 1.645));
+    var withPresent = withPresent(base, List.of(Amount.ofForage(old, 10)));
+
+    var hold = RemedySearch.search(withPresent).get(0);
+
+    assertEquals(RemedyKind.HOLD, hold.kind());
+    assertTrue(hold.isEnough());
+    assertTrue(hold.why().contains("it lasts 10 days"), hold.why());
+    assertEquals(10, hold.items().get(1).daysOfStock().orElseThrow(), 1e-9);
+  }
+
+  private static Stock stock(double kg, double others) {
+    return new Stock(OptionalDouble.of(kg), others, OptionalDouble.of(20), OptionalDouble.of(0.25));
+  }
+
+  private static RemedyRequest withPresent(RemedyRequest r, List<Amount> present) {
+    return new RemedyRequest(
+        r.horse(),
+        r.ration(),
+        present,
+        r.reach(),
+        r.dietLimits(),
+        r.mealLimits(),
+        r.intake(),
+        r.needs(),
+        r.units(),
+        r.settings(),
+        r.check());
+  }
+
+  @Test
+  void aLotWhoseStockDoesNotLastIsNotEnoughForAll() {
+    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var few = Yard.with(lot("FEW", 5, 0.5), stock(400, 5));
+
+    var found = RemedySearch.search(request(horse(500), ration, List.of(few), nscLimit(10, 1.645)));
+
+    double most = 400 / SETTINGS.stockHorizonDays() - 5;
+    assertTrue(
+        found.stream().allMatch(r -> kg(r, "FEW") <= most + 1e-9),
+        "at most " + most + " kg a day: " + found);
+  }
+
+  @Test
+  void aBlendIsForEveryFeedingOnly() {
+    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var low = Yard.with(lot("LOW", 5, 0.5), stock(270, 0));
+
+    var found = RemedySearch.search(request(horse(500), ration, List.of(low), nscLimit(10, 1.645)));
+
+    var blend = of(found, RemedyKind.BLEND).get(0);
+    assertTrue(blend.isEnough());
+    assertTrue(blend.why().contains("only if it is mixed at every feeding"), blend.why());
+    assertTrue(of(found, RemedyKind.SWAP).isEmpty(), "270 kg last 30 days at 9 kg only");
+  }
+
+  @Test
+  void theBucketFeedThatBreaksTheMealLimitBecomesLess() {
+    var grain =
+        Yard.item(
+            "GRAIN", CandidateKind.FEED, "concentrate", "meal", false, 0.9, 50, 2, Label.NONE);
+    var ration = List.of(Amount.ofForage(lot("LOW", 7, 0.8), 10), bucket(grain, 1, 2));
+    var meal = new MealLimit("meal", NSC, "NSC (WSC + starch)", 50, 0);
+
+    var found =
+        RemedySearch.search(
+            request(
+                horse(500),
+                ration,
+                List.of(),
+                List.of(nscLimit(10, 0)),
+                List.of(meal),
+                List.of(),
+                MassUnit.KG));
+
+    var bucket = of(found, RemedyKind.BUCKET).get(0);
+    assertTrue(bucket.isEnough());
+    assertTrue(kg(bucket, "GRAIN") <= 50 * 2 / (0.9 * 500) + 1e-9, bucket.toString());
+    assertTrue(kg(bucket, "GRAIN") > 0);
+  }
+
+  @Test
+  void borderlineAloneProposesASecondTest() {
+    var ration = List.of(Amount.ofForage(lot("NEAR", 9.4, 1), 10));
+
+    var found = RemedySearch.search(request(horse(500), ration, List.of(), nscLimit(10, 1.645)));
+
+    var retest = of(found, RemedyKind.RETEST).get(0);
+    assertTrue(retest.why().contains("standard uncertainty of 0.36 or less"), retest.why());
+    assertEquals(1, of(found, RemedyKind.NONE).size());
+    assertTrue(
+        of(
+                RemedySearch.search(
+                    request(
+                        horse(500),
+                        List.of(Amount.ofForage(HIGH, 10)),
+                        List.of(),
+                        nscLimit(10, 1.645))),
+                RemedyKind.RETEST)
+            .isEmpty(),
+        "14 against 10 is no matter of a second test");
+  }
+
+  @Test
+  void whereNothingIsEnoughTheConflictIsNamed() {
+    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var found =
+        RemedySearch.search(
+            request(horse(500), ration, List.of(lot("ALSO", 12, 1)), nscLimit(10, 1.645)));
+
+    var none = found.get(found.size() - 1);
+    assertEquals(RemedyKind.NONE, none.kind());
+    assertTrue(none.why().contains("NSC (WSC + starch) at most 10"), none.why());
+    var swap = of(found, RemedyKind.SWAP).get(0);
+    assertFalse(swap.isEnough());
+    assertTrue(swap.why().contains("not enough"), swap.why());
+  }
+
+  @Test
+  void aDentalHorseGetsWhatItCanChewFirst() {
+    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var found =
+        RemedySearch.search(
+            request(
+                horse(500, "dental"),
+                ration,
+                List.of(lot("LOW", 6, 0.5), controlled("BAG", 7, 0.4)),
+                nscLimit(10, 1.645)));
+
+    assertEquals(RemedyKind.CONTROLLED, found.get(0).kind());
+    var swap = of(found, RemedyKind.SWAP).get(0);
+    assertTrue(swap.why().contains("make sure that this horse can chew"), swap.why());
+  }
+
+  @Test
+  void strawStaysBelowItsCap() {
+    var straw =
+        Yard.item("STRAW", CandidateKind.LOT, "straw", "long-stem", true, 0.9, 2, 0.5, Label.NONE);
+    var found =
+        RemedySearch.search(
+            request(
+                horse(500),
+                List.of(Amount.ofForage(lot("MILD", 11, 0.8), 10)),
+                List.of(straw),
+                nscLimit(10, 1.645)));
+
+    var blend = of(found, RemedyKind.BLEND).get(0);
+    assertTrue(blend.isEnough());
+    double share = dm(blend, "STRAW") / (dm(blend, "STRAW") + dm(blend, "MILD"));
+    assertTrue(share <= 0.3 + 1e-9, "straw share " + share);
+  }
+
+  @Test
+  void saltAndVitaminEAreAddedWhereTheyAreShort() {
+    var salt =
+        Yard.with(
+            Yard.item("SALT", CandidateKind.FEED, "salt", "meal", false, 0.99, 0, 0, Label.NONE),
+            Map.of("NA", 393.0));
+    var e =
+        Yard.with(
+            Yard.item("E", CandidateKind.FEED, "supplement", "meal", false, 0.95, 5, 1, Label.NONE),
+            Map.of("VIT_E", 20000.0));
+    var needs = List.of(new NutrientNeed("NA", 10), new NutrientNeed("VIT_E", 500));
+
+    var found =
+        RemedySearch.search(
+            request(
+                horse(500),
+                List.of(Amount.ofForage(HIGH, 10)),
+                List.of(lot("LOW", 6, 0.5), salt, e),
+                List.of(nscLimit(10, 1.645)),
+                List.of(),
+                needs,
+                MassUnit.KG));
+
+    var swap = of(found, RemedyKind.SWAP).get(0);
+    assertTrue(swap.isEnough());
+    // 10 g of sodium in salt of 393 g/kg: 25.4 g of salt (definition, molar masses), plus moisture
+    assertEquals(0.0257, kg(swap, "SALT"), 0.005);
+    assertTrue(kg(swap, "SALT") * 0.99 * 393 >= 10);
+    assertEquals(500 / 20000.0 / 0.95, kg(swap, "E"), 0.005);
+    assertEquals(Map.of(), swap.diet().orElseThrow().shortfalls());
+  }
+
+  @Test
+  void theBalancerFollowsTheShareOfFortifiedForage() {
+    var ration = List.of(Amount.ofForage(HIGH, 10), bucket(balancer("BAL"), 0.5, 2));
+    var found =
+        RemedySearch.search(
+            request(horse(500), ration, List.of(controlled("BAG", 6, 0.4)), nscLimit(10, 0)));
+
+    for (Remedy r : of(found, RemedyKind.CONTROLLED)) {
+      double share = FortifiedShare.of(r.then(), 500);
+      assertEquals(0.5 * (1 - share), kg(r, "BAL"), 0.05, r.why());
+    }
+  }
+
+  @Test
+  void bothHayAndBucketAreChangedWhereNeitherAloneIsEnough() {
+    var grain =
+        Yard.item(
+            "GRAIN", CandidateKind.FEED, "concentrate", "meal", false, 0.9, 50, 2, Label.NONE);
+    var ration = List.of(Amount.ofForage(HIGH, 10), bucket(grain, 1, 2));
+    var meal = new MealLimit("meal", NSC, "NSC (WSC + starch)", 50, 0);
+
+    var found =
+        RemedySearch.search(
+            request(
+                horse(500),
+                ration,
+                List.of(lot("LOW", 7, 0.8)),
+                List.of(nscLimit(10, 1.645)),
+                List.of(meal),
+                List.of(),
+                MassUnit.KG));
+
+    var swap = of(found, RemedyKind.SWAP).get(0);
+    assertTrue(swap.isEnough(), swap.why());
+    assertTrue(kg(swap, "GRAIN") < 1 && kg(swap, "LOW") > 5, swap.toString());
+  }
+
+  @Test
+  void theSameRequestGivesTheSameAnswerBitForBit() {
+    var ration = List.of(Amount.ofForage(HIGH, 10), bucket(balancer("BAL"), 0.5, 2));
+    var reach = List.of(controlled("BAG", 6, 0.4), lot("A", 9, 1), lot("B", 8, 1.3));
+    var request = request(horse(480), ration, reach, nscLimit(10, 1.645));
+
+    var first = RemedySearch.search(request);
+
+    assertEquals(first.toString(), RemedySearch.search(request).toString());
+    assertEquals(first, RemedySearch.search(request));
+  }
+
+  @Test
+  void anItemWithoutTheAskedAnalysisIsNeverAdded() {
+    var unknown =
+        new Candidate(
+            "UNTESTED",
+            "",
+            "UNTESTED",
+            CandidateKind.LOT,
+            "grass-hay",
+            "long-stem",
+            true,
+            false,
+            0.88,
+            new java.util.TreeMap<>(),
+            new java.util.TreeMap<>(),
+            Stock.UNKNOWN,
+            Label.NONE);
+
+    var found =
+        RemedySearch.search(
+            request(
+                horse(500),
+                List.of(Amount.ofForage(HIGH, 10)),
+                List.of(unknown),
+                nscLimit(10, 1.645)));
+
+    assertTrue(found.stream().noneMatch(Remedy::isEnough), found.toString());
+    assertTrue(found.stream().noneMatch(r -> kg(r, "UNTESTED") > 0), found.toString());
+  }
+}
