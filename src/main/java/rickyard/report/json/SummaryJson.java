@@ -149,6 +149,7 @@ public final class SummaryJson {
     diet(node, "after", horse.after());
     ArrayNode proposals = node.putArray("proposals");
     horse.proposals().forEach(proposal -> proposal(proposals.addObject(), proposal));
+    words(node.putArray("open_questions"), horse.questions().stream().map(q -> q.id()).toList());
   }
 
   private static void facts(ObjectNode node, HorseFacts facts) {
