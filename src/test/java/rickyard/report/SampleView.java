@@ -9,6 +9,7 @@ import rickyard.core.advice.ChangeoverLine;
 import rickyard.core.advice.DietLine;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.HorseQuestion;
 import rickyard.core.advice.LimitLine;
 import rickyard.core.advice.NoteLine;
 import rickyard.core.advice.PortionLine;
@@ -212,7 +213,17 @@ final class SampleView {
         calls ? proposals(i) : List.of(),
         calls ? changeover() : List.of(),
         vetFirst,
-        calls);
+        calls,
+        i % 6 == 1
+            ? List.of(
+                new HorseQuestion(
+                    text.apply("grazing-" + i),
+                    "grazing",
+                    horse(i),
+                    text.apply("How many hours a day is it on grass?"),
+                    List.of(text.apply("0")),
+                    text.apply("The whole diet cannot be judged without it.")))
+            : List.of());
   }
 
   private static String reason(Priority priority) {

@@ -19,6 +19,8 @@ import rickyard.report.view.Counts;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.MorningView;
 import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -35,8 +37,7 @@ public final class SummaryJson {
           .enable(SerializationFeature.INDENT_OUTPUT)
           .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
           .defaultPrettyPrinter(
-              new tools.jackson.core.util.DefaultPrettyPrinter()
-                  .withObjectIndenter(new tools.jackson.core.util.DefaultIndenter("  ", "\n")))
+              new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")))
           .build();
 
   private SummaryJson() {}
@@ -148,6 +149,7 @@ public final class SummaryJson {
     diet(node, "after", horse.after());
     ArrayNode proposals = node.putArray("proposals");
     horse.proposals().forEach(proposal -> proposal(proposals.addObject(), proposal));
+    words(node.putArray("open_questions"), horse.questions().stream().map(q -> q.id()).toList());
   }
 
   private static void facts(ObjectNode node, HorseFacts facts) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.HorseQuestion;
 import rickyard.core.advice.Priority;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
@@ -31,6 +32,7 @@ public final class HorsePages {
       String say,
       boolean vetFirst,
       List<String> problems,
+      List<String> questions,
       List<String> changes,
       List<DietPages.Compared> compared,
       List<Blocks.Block> limits,
@@ -74,6 +76,7 @@ public final class HorsePages {
         Harmless.line(horse.say()),
         horse.vetFirst(),
         horse.problems().stream().map(Harmless::line).toList(),
+        horse.questions().stream().map(HorsePages::question).toList(),
         horse.changes().stream().map(Harmless::line).toList(),
         DietPages.compared(horse, mass),
         DietPages.limits(horse, name, anchors),
@@ -83,6 +86,13 @@ public final class HorsePages {
             ? List.of()
             : after.notes().stream().map(n -> Harmless.line(n.words())).toList(),
         ProposalPages.of(horse, mass));
+  }
+
+  private static String question(HorseQuestion open) {
+    String choices =
+        open.choices().isEmpty() ? "" : " Choices: " + String.join(" or ", open.choices()) + ".";
+    return Harmless.line(
+        open.question() + " " + open.why() + choices + " Answer under " + open.id() + ".");
   }
 
   /** The figure behind the verdict, for the closed line. */

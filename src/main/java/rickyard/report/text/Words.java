@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.Properties;
 import java.util.stream.Collectors;
 
@@ -26,10 +27,8 @@ public final class Words {
   }
 
   /** The same for several, separated by commas. */
-  public static String all(String kind, Iterable<String> codes) {
-    return java.util.stream.StreamSupport.stream(codes.spliterator(), false)
-        .map(code -> of(kind, code))
-        .collect(Collectors.joining(", "));
+  public static String all(String kind, Collection<String> codes) {
+    return codes.stream().map(code -> of(kind, code)).collect(Collectors.joining(", "));
   }
 
   private static Properties load() {
