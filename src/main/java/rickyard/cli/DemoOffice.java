@@ -3,8 +3,8 @@ package rickyard.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -25,8 +25,9 @@ final class DemoOffice {
           new PathMatchingResourcePatternResolver().getResources("classpath*:demo/office/**");
       for (Resource resource : resources) {
         String url = resource.getURL().toString();
-        String path = URLDecoder.decode(url.substring(url.indexOf(ROOT) + ROOT.length()),
-            StandardCharsets.UTF_8);
+        String path =
+            URLDecoder.decode(
+                url.substring(url.indexOf(ROOT) + ROOT.length()), StandardCharsets.UTF_8);
         if (!path.isEmpty() && !path.endsWith("/") && resource.isReadable()) {
           copy(resource, office.resolve(path));
         }

@@ -132,8 +132,7 @@ final class AnalysisRows {
   }
 
   private static boolean isOf(Measured value, Place place) {
-    return value.evidence() instanceof Evidence.Reported reported
-        && reported.place().equals(place);
+    return value.evidence() instanceof Evidence.Reported reported && reported.place().equals(place);
   }
 
   private static String lot(SettledSample sample) {

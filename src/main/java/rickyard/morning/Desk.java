@@ -52,8 +52,7 @@ final class Desk {
     }
   }
 
-  private static Desk open(
-      OfficeFolders folders, Options options, LocalDate asOf, Ledger ledger) {
+  private static Desk open(OfficeFolders folders, Options options, LocalDate asOf, Ledger ledger) {
     Inputs inputs = Inputs.load(folders, asOf, ledger.lastJournal());
     int next = ledger.lastFinished().map(m -> m.number() + 1).orElse(1);
     String reader = Originals.sha256(inputs.reader().getBytes(StandardCharsets.UTF_8));
@@ -74,9 +73,7 @@ final class Desk {
   }
 
   private static FilesInHand inHand(
-      Inputs inputs,
-      SortedMap<String, FilesInHand.FirstSeen> first,
-      Map<String, ReadFile> read) {
+      Inputs inputs, SortedMap<String, FilesInHand.FirstSeen> first, Map<String, ReadFile> read) {
     Intake intake = inputs.intake();
     List<ArrivalRow> rows = new ArrayList<>();
     for (int i = 0; i < inputs.arrivals().size(); i++) {

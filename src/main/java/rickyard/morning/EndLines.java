@@ -42,8 +42,7 @@ final class EndLines {
             + Words.count(c.lots(), "lot")
             + ", "
             + Words.count(c.horses(), "horse"));
-    lines.add(
-        "Summary: " + out.resolve("summary.html"));
+    lines.add("Summary: " + out.resolve("summary.html"));
     return lines;
   }
 

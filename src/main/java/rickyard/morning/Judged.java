@@ -13,7 +13,8 @@ import rickyard.core.judgement.Verdict;
  * @param verdicts by lot
  * @param suitability by lot
  */
-record Judged(SortedMap<String, List<Verdict>> verdicts, SortedMap<String, Suitability> suitability) {
+record Judged(
+    SortedMap<String, List<Verdict>> verdicts, SortedMap<String, Suitability> suitability) {
   Judged {
     verdicts = Collections.unmodifiableSortedMap(new TreeMap<>(verdicts));
     suitability = Collections.unmodifiableSortedMap(new TreeMap<>(suitability));

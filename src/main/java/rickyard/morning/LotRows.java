@@ -72,10 +72,7 @@ final class LotRows {
         verdicts.stream().filter(v -> !v.isSilent()).map(v -> verdict(entry.subject(), v)).toList(),
         assumptions(entry),
         report(entry).map(Report::lab).orElse(""),
-        sample(entry)
-            .flatMap(s -> s.sample().sampledOn())
-            .map(LocalDate::toString)
-            .orElse(""));
+        sample(entry).flatMap(s -> s.sample().sampledOn()).map(LocalDate::toString).orElse(""));
   }
 
   private static @Nullable Double boxed(OptionalDouble value) {
@@ -131,9 +128,7 @@ final class LotRows {
         value.map(Measured::u).orElse(null),
         boxed(verdict.pOver()),
         verdict.word().code(),
-        verdict.settle().isEmpty()
-            ? verdict.reason()
-            : verdict.reason() + "; " + verdict.settle(),
+        verdict.settle().isEmpty() ? verdict.reason() : verdict.reason() + "; " + verdict.settle(),
         boxed(verdict.limit().risk()),
         verdict.limit().severity().code());
   }

@@ -41,8 +41,7 @@ record Manifest(SortedMap<String, String> files) {
       return Optional.empty();
     }
     try {
-      JsonNode files =
-          JSON.readTree(Files.readString(run, StandardCharsets.UTF_8)).path("files");
+      JsonNode files = JSON.readTree(Files.readString(run, StandardCharsets.UTF_8)).path("files");
       SortedMap<String, String> found = new TreeMap<>();
       files.properties().forEach(e -> found.put(e.getKey(), e.getValue().asString()));
       return found.isEmpty() ? Optional.empty() : Optional.of(new Manifest(found));

@@ -136,12 +136,14 @@ public final class Morning {
   private MorningEnd again(Ledger ledger, Inputs inputs, MorningRow last, Path out) {
     if (Manifest.read(out).filter(m -> m.isWhole(out)).isPresent()) {
       return new MorningEnd(
-          last.asOf(), out, true, List.of("Nothing is new since the last morning; outputs: " + out));
+          last.asOf(),
+          out,
+          true,
+          List.of("Nothing is new since the last morning; outputs: " + out));
     }
     progress.line("publish  outputs are missing or were changed; publishing them again");
     MorningIdentity same = new MorningIdentity(last.content(), last.identity());
-    MorningWork work =
-        new MorningWork(ledger, inputs, options, last.number(), same, out, progress);
+    MorningWork work = new MorningWork(ledger, inputs, options, last.number(), same, out, progress);
     if (work.isComputed()) {
       work.publish();
     } else {

@@ -15,6 +15,7 @@ import org.springframework.batch.core.launch.support.TaskExecutorJobOperator;
 import org.springframework.batch.core.partition.Partitioner;
 import org.springframework.batch.core.repository.JobRepository;
 import org.springframework.batch.core.repository.support.JdbcJobRepositoryFactoryBean;
+import org.springframework.batch.core.scope.context.ChunkContext;
 import org.springframework.batch.core.step.Step;
 import org.springframework.batch.core.step.StepContribution;
 import org.springframework.batch.core.step.builder.StepBuilder;
@@ -112,13 +113,11 @@ final class MorningJob {
 
   private Step tasklet(String name, Runnable action) {
     Tasklet tasklet =
-        (StepContribution contribution, var context) -> {
+        (StepContribution contribution, ChunkContext context) -> {
           action.run();
           return RepeatStatus.FINISHED;
         };
-    return new StepBuilder(name, repository)
-        .tasklet(tasklet, transactions)
-        .build();
+    return new StepBuilder(name, repository).tasklet(tasklet, transactions).build();
   }
 
   /** Reads every document of the inventory; one document is one item and one transaction. */

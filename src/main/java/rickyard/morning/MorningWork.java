@@ -163,8 +163,7 @@ final class MorningWork {
     SortedMap<String, FilesInHand.FirstSeen> first = new TreeMap<>();
     Map<String, ReadFile> read = new HashMap<>();
     for (Ledger.Seen seen : ledger.seenBefore(number)) {
-      first.putIfAbsent(
-          seen.sha256(), new FilesInHand.FirstSeen(seen.path(), seen.on(), true));
+      first.putIfAbsent(seen.sha256(), new FilesInHand.FirstSeen(seen.path(), seen.on(), true));
       take(seen.sha256(), read);
     }
     for (ArrivalRow row : rows) {
@@ -180,10 +179,7 @@ final class MorningWork {
   private void take(String sha256, Map<String, ReadFile> read) {
     read.computeIfAbsent(
         sha256,
-        hash ->
-            ledger
-                .reading(hash, reader, ReadFile.class)
-                .orElseGet(() -> readAgain(hash)));
+        hash -> ledger.reading(hash, reader, ReadFile.class).orElseGet(() -> readAgain(hash)));
   }
 
   /** A reader that is new to a document reads the kept original again. */
@@ -202,7 +198,8 @@ final class MorningWork {
               .stage(number, ADVICE + horse, HorseAdvice.class)
               .orElseThrow(() -> new LedgerException("The advice on " + horse + " is missing.")));
     }
-    MorningView view = new ViewMaker(inputs, options, pipeline.memory(), settled(), judged(), advice).view();
+    MorningView view =
+        new ViewMaker(inputs, options, pipeline.memory(), settled(), judged(), advice).view();
     ledger.journal().write(journal(advice));
     ledger.checkpoint();
     SortedMap<String, byte[]> outputs = Outputs.of(view, options.outputs());

@@ -91,7 +91,11 @@ public record OfficeFolders(
           Path other = real(folder);
           if (real.startsWith(other) || other.startsWith(real)) {
             throw new UsageException(
-                "--out " + chosen + " lies in, on or around the " + name + " folder; choose another.");
+                "--out "
+                    + chosen
+                    + " lies in, on or around the "
+                    + name
+                    + " folder; choose another.");
           }
         });
   }

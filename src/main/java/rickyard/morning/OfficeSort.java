@@ -27,7 +27,8 @@ public final class OfficeSort {
         new LotRows(desk.inputs().registers().office(), desk.morning(), desk.judged(), places)
             .rows();
     List<String> lines = new ArrayList<>();
-    lines.add(String.format(Locale.ROOT, FORMAT, "lot", "material", "WSC+st %", "starch", "stands"));
+    lines.add(
+        String.format(Locale.ROOT, FORMAT, "lot", "material", "WSC+st %", "starch", "stands"));
     for (LotRow row : rows) {
       lines.add(
           String.format(

@@ -47,9 +47,7 @@ public final class OfficeTrace {
       return trace.horse(horse.get(), code.orElse(AnalyteCode.NSC_WSC));
     }
     List<InForce> entries =
-        desk.morning().settled().inForce().stream()
-            .filter(i -> i.subject().equals(name))
-            .toList();
+        desk.morning().settled().inForce().stream().filter(i -> i.subject().equals(name)).toList();
     if (entries.isEmpty()) {
       throw new UsageException("No lot, feed or horse is called \"" + name + "\".");
     }
@@ -90,8 +88,7 @@ public final class OfficeTrace {
               analysis
                   .leftOut()
                   .forEach(l -> lines.add("left out: " + l.analyte() + ", " + l.reason()));
-              lines.add(
-                  "cores: " + analysis.cores() + " (" + analysis.coresFrom() + ")");
+              lines.add("cores: " + analysis.cores() + " (" + analysis.coresFrom() + ")");
             });
     addVerdicts(entry.subject(), lines);
     addChecks(entry, lines);
@@ -102,7 +99,12 @@ public final class OfficeTrace {
     for (Verdict verdict : desk.judged().verdicts().getOrDefault(lot, List.of())) {
       if (!verdict.isSilent()) {
         lines.add(
-            "limit " + verdict.limit().id() + ": " + verdict.word().code() + ", " + verdict.reason());
+            "limit "
+                + verdict.limit().id()
+                + ": "
+                + verdict.word().code()
+                + ", "
+                + verdict.reason());
       }
     }
   }
@@ -120,9 +122,7 @@ public final class OfficeTrace {
   private List<String> horse(Horse horse, AnalyteCode code) {
     TracedDiet traced = desk.pipeline().trace(horse, desk.morning(), desk.judged());
     List<String> lines = new ArrayList<>(traced.lines(code));
-    traced
-        .contents(code)
-        .forEach((item, value) -> lines.addAll(text.of(item + " " + code, value)));
+    traced.contents(code).forEach((item, value) -> lines.addAll(text.of(item + " " + code, value)));
     return lines;
   }
 }

@@ -16,6 +16,7 @@ import rickyard.core.advice.HorseAdviser;
 import rickyard.core.advice.Larder;
 import rickyard.core.advice.TracedDiet;
 import rickyard.core.forage.Analysis;
+import rickyard.core.forage.AnalysisMaker;
 import rickyard.core.forage.Answer;
 import rickyard.core.forage.BagBatch;
 import rickyard.core.forage.InForce;
@@ -34,7 +35,9 @@ import rickyard.registers.BadRow;
 import rickyard.registers.Concern;
 import rickyard.registers.Office;
 
-/** The way from what was read to what is said, as functions; it wires rooms and computes nothing. */
+/**
+ * The way from what was read to what is said, as functions; it wires rooms and computes nothing.
+ */
 final class Pipeline {
   private final Inputs inputs;
   private final Office office;
@@ -59,14 +62,12 @@ final class Pipeline {
     List<Received> received = new ArrayList<>();
     files.first().forEach((hash, seen) -> add(files, hash, seen, received));
     Settlement settlement =
-        new Settlement(tables.uncertainty().uncertainties(), tables.dictionary().analytes());
+        new Settlement(new AnalysisMaker(tables.uncertainty().uncertainties()), tables.analytes());
     Unsettled unsettled =
         new Unsettled(
             received,
             List.copyOf(office.lots().values()),
-            office.feeds().stream()
-                .map(f -> new BagBatch(f.id(), f.batch(), f.name()))
-                .toList(),
+            office.feeds().stream().map(f -> new BagBatch(f.id(), f.batch(), f.name())).toList(),
             office.answers(),
             office.decisions(),
             inputs.asOf());
@@ -78,8 +79,7 @@ final class Pipeline {
     for (ReadDocument document : files.read().get(hash).documents()) {
       document
           .report()
-          .ifPresent(
-              report -> received.add(new Received(report, seen.on(), path(seen, document))));
+          .ifPresent(report -> received.add(new Received(report, seen.on(), path(seen, document))));
     }
   }
 
@@ -178,8 +178,7 @@ final class Pipeline {
     for (InForce entry : morning.settled().inForce()) {
       entry.analysis().ifPresent(a -> analyses.add(a.analysis()));
     }
-    return new Larder(
-        office.lots(), office.feeds(), analyses, tables.nutrition().standards());
+    return new Larder(office.lots(), office.feeds(), analyses, tables.nutrition().standards());
   }
 
   private static SortedMap<String, String> whyNotJudged(SettledMorning morning) {

@@ -39,8 +39,7 @@ final class Places {
         byDocument.put(
             document.sha256(), new Where(path, document.part(), document.report(), isEarlier));
       } else if (isEarlier && !old.isEarlier()) {
-        byDocument.put(
-            document.sha256(), new Where(old.file(), old.part(), old.report(), true));
+        byDocument.put(document.sha256(), new Where(old.file(), old.part(), old.report(), true));
       }
     }
   }

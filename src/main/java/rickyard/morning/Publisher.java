@@ -53,8 +53,7 @@ final class Publisher {
 
   private void remove(String path) throws IOException {
     Path file = out.resolve(path).normalize();
-    if (file.startsWith(out.normalize())
-        && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+    if (file.startsWith(out.normalize()) && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
       Files.delete(file);
     }
   }
@@ -62,7 +61,9 @@ final class Publisher {
   private void wipeTemporary() throws IOException {
     try (Stream<Path> files = Files.walk(out)) {
       for (Path file :
-          files.filter(f -> String.valueOf(f.getFileName()).endsWith(DurableFiles.TEMPORARY)).toList()) {
+          files
+              .filter(f -> String.valueOf(f.getFileName()).endsWith(DurableFiles.TEMPORARY))
+              .toList()) {
         Files.deleteIfExists(file);
       }
     }

@@ -1,7 +1,7 @@
 package rickyard.morning;
 
-import org.springframework.batch.core.repository.JobRepository;
 import org.springframework.batch.core.job.JobInterruptedException;
+import org.springframework.batch.core.repository.JobRepository;
 import org.springframework.batch.core.step.Step;
 import org.springframework.batch.core.step.StepExecution;
 import org.springframework.batch.core.step.builder.StepBuilder;

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.core.forage.Analyte;
+import rickyard.core.forage.AnalyteCode;
 import rickyard.intake.interpret.Dictionary;
 import rickyard.tables.DictionaryTables;
 import rickyard.tables.JudgementTables;
@@ -60,6 +62,13 @@ record Tables(
     RemedyTables remedy = RemedyTables.load(officeConfig);
     files.add(remedy.table());
     return new Tables(dictionary, judgement, uncertainty, nutrition, remedy, files);
+  }
+
+  /** What each analyte is: unit, basis, digits. */
+  SortedMap<AnalyteCode, Analyte> analytes() {
+    SortedMap<AnalyteCode, Analyte> analytes = new TreeMap<>();
+    dictionary.analytes().forEach((code, rule) -> analytes.put(code, rule.analyte()));
+    return analytes;
   }
 
   /** Digest by table name. */

@@ -209,7 +209,8 @@ final class ViewMaker {
               for (String limit : new TreeSet<>(before.keySet())) {
                 String word = now.getOrDefault(limit, "no-limit");
                 if (!word.equals(before.get(limit))) {
-                  changes.add(lot + ": " + limit + " " + before.get(limit) + " before, " + word + " now");
+                  changes.add(
+                      lot + ": " + limit + " " + before.get(limit) + " before, " + word + " now");
                 }
               }
             });

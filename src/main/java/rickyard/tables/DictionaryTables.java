@@ -41,9 +41,8 @@ public final class DictionaryTables {
    * @throws UnusableTablesException with every problem of both tables
    */
   public static Dictionary load(Optional<Path> officeConfig) {
-    TableFile analytes = TableFile.load("analytes.csv", ANALYTES, List.of("code"), officeConfig);
-    TableFile spellings =
-        TableFile.load("spellings.csv", SPELLINGS, List.of("spelling", "kind"), officeConfig);
+    TableFile analytes = analytes(officeConfig);
+    TableFile spellings = spellings(officeConfig);
     List<AnalyteRule> rules = new ArrayList<>();
     for (TableRow row : analytes.rows()) {
       rule(row, rules.size() + 1).ifPresent(rules::add);
@@ -59,6 +58,19 @@ public final class DictionaryTables {
       throw new UnusableTablesException(problems);
     }
     return new Dictionary(rules, phrases, analytes.digest() + spellings.digest());
+  }
+
+  /** The two tables, for their versions and digests. */
+  public static List<TableFile> files(Optional<Path> officeConfig) {
+    return List.of(analytes(officeConfig), spellings(officeConfig));
+  }
+
+  private static TableFile analytes(Optional<Path> officeConfig) {
+    return TableFile.load("analytes.csv", ANALYTES, List.of("code"), officeConfig);
+  }
+
+  private static TableFile spellings(Optional<Path> officeConfig) {
+    return TableFile.load("spellings.csv", SPELLINGS, List.of("spelling", "kind"), officeConfig);
   }
 
   /** Two spellings that are the same words must mean the same thing. */

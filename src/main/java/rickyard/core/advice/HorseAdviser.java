@@ -96,7 +96,9 @@ public final class HorseAdviser {
         HorseQuestions.open(horse, groups, coming, context.answered()));
   }
 
-  /** The diet as it will be fed, with everything behind it; empty portions where nothing is known. */
+  /**
+   * The diet as it will be fed, with everything behind it; empty portions where nothing is known.
+   */
   public TracedDiet trace(Horse horse) {
     List<String> problems = new ArrayList<>();
     List<Portion> now = weigh(horse, inForce(horse), problems);

@@ -68,8 +68,7 @@ final class HorseQuestions {
             "the verdict is on the ration recorded: no grass, treats or other hay"));
   }
 
-  private static void addOpenings(
-      Horse horse, ComingRation coming, List<HorseQuestion> questions) {
+  private static void addOpenings(Horse horse, ComingRation coming, List<HorseQuestion> questions) {
     for (Replacement replacement : coming.replacements()) {
       if (!replacement.isOpeningKnown()) {
         String lot = replacement.delivery().lotId();

@@ -29,7 +29,6 @@ import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Requirements;
 import rickyard.core.quantity.Basis;
 import rickyard.core.quantity.Unit;
-import rickyard.core.remedy.Amount;
 import rickyard.core.remedy.Candidate;
 import rickyard.core.remedy.Changeover;
 import rickyard.core.remedy.ChangeoverDay;
@@ -48,6 +47,7 @@ import rickyard.core.remedy.RemedyItem;
 import rickyard.core.remedy.RemedyRequest;
 import rickyard.core.remedy.RemedySearch;
 import rickyard.core.remedy.RemedySettings;
+import rickyard.core.remedy.Serving;
 
 /**
  * Finds proposals for one horse: hands the search what it may know, and checks every proposal with
@@ -141,12 +141,12 @@ final class RemedyFinder {
         this::check);
   }
 
-  private List<Amount> amounts(List<Portion> portions) {
+  private List<Serving> amounts(List<Portion> portions) {
     return portions.stream().map(this::amount).toList();
   }
 
-  private Amount amount(Portion portion) {
-    return new Amount(
+  private Serving amount(Portion portion) {
+    return new Serving(
         candidate(portion.food().key()), portion.kgAsFed(), portion.asForage(), portion.meals());
   }
 
@@ -223,7 +223,7 @@ final class RemedyFinder {
   }
 
   /** The diet code as the search sees it. */
-  private CheckedDiet check(List<Amount> ration) {
+  private CheckedDiet check(List<Serving> ration) {
     Diet diet = diet(portions(ration));
     List<CheckedLimit> checked =
         judge.judge(diet, groups).stream()
@@ -238,7 +238,7 @@ final class RemedyFinder {
     return new CheckedDiet(checked, obstacles, shortfalls(diet));
   }
 
-  private List<Portion> portions(List<Amount> ration) {
+  private List<Portion> portions(List<Serving> ration) {
     return ration.stream()
         .filter(a -> a.kg() > 0)
         .map(
@@ -311,6 +311,7 @@ final class RemedyFinder {
             new TreeSet<>(horse.conditions()),
             floor,
             exceedsSugar(),
+            remedy.isEnough(),
             isOldGone,
             units,
             settings));
@@ -359,7 +360,7 @@ final class RemedyFinder {
   private static List<ChangeoverLine> lines(int rank, ChangeoverPlan plan) {
     List<ChangeoverLine> lines = new ArrayList<>();
     for (ChangeoverDay day : plan.days()) {
-      for (Amount amount : day.amounts()) {
+      for (Serving amount : day.amounts()) {
         lines.add(new ChangeoverLine(rank, day.day(), amount.item().id(), amount.kg()));
       }
     }

@@ -47,6 +47,13 @@ public final class Conditions {
     return new HorseGroups(groups, notes, unknown);
   }
 
+  /** All conditions that the table knows, sorted. */
+  public SortedSet<String> known() {
+    return rows.stream()
+        .map(ConditionRow::condition)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
   /** All groups of the table, sorted. */
   public SortedSet<String> groups() {
     return rows.stream()
