@@ -37,7 +37,7 @@ final class DemoCommand implements Callable<Integer> {
   public Integer call() {
     Path office = out.resolve("office");
     DemoOffice.copyTo(office);
-    return MorningCommand.MorningRun.run(
+    return MorningRun.run(
         spec,
         OfficeFolders.of(office),
         Optional.of(DEMO_DAY),

@@ -13,8 +13,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import rickyard.morning.Morning;
-import rickyard.morning.MorningEnd;
 import rickyard.morning.OfficeFolders;
 import rickyard.morning.Options;
 
@@ -89,26 +87,5 @@ final class MorningCommand implements Callable<Integer> {
         Optional.ofNullable(asOf),
         new Options(units, new TreeSet<>(outputs)),
         workers);
-  }
-
-  /** Starts a morning and prints its lines; the demo runs the same way. */
-  static final class MorningRun {
-    private MorningRun() {}
-
-    static int run(
-        CommandSpec spec,
-        OfficeFolders folders,
-        Optional<LocalDate> asOf,
-        Options options,
-        int workers) {
-      var out = spec.commandLine().getOut();
-      ConsoleProgress progress = new ConsoleProgress(out, System.console() != null);
-      folders.check();
-      MorningEnd end =
-          new Morning(folders, options, workers, progress, RunLog::open)
-              .run(asOf, LocalDate.now(java.time.ZoneId.systemDefault()));
-      end.lines().forEach(progress::line);
-      return Rickyard.DONE;
-    }
   }
 }

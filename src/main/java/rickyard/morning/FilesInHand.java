@@ -1,5 +1,7 @@
 package rickyard.morning;
 
+import static java.util.Objects.requireNonNull;
+
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
@@ -35,6 +37,11 @@ record FilesInHand(
     arrivals = List.copyOf(arrivals);
     first = Collections.unmodifiableSortedMap(new TreeMap<>(first));
     read = Collections.unmodifiableSortedMap(new TreeMap<>(read));
+  }
+
+  /** What a file says that is in hand. */
+  ReadFile get(String sha256) {
+    return requireNonNull(read.get(sha256), "read");
   }
 
   boolean isKnown(String sha256) {

@@ -45,13 +45,11 @@ final class MorningJob {
 
   private static final int HORSES_PER_COMMIT = 25;
 
-  private final Ledger ledger;
   private final PlatformTransactionManager transactions;
   private final JobRepository repository;
   private final TaskExecutorJobOperator operator;
 
   MorningJob(Ledger ledger) {
-    this.ledger = ledger;
     this.transactions = ledger.transactions();
     try {
       JdbcJobRepositoryFactoryBean factory = new JdbcJobRepositoryFactoryBean();

@@ -41,7 +41,7 @@ final class OutcomeRows {
       return List.of(
           row(arrival, "refused", arrival.problemCode(), arrival.problem(), Optional.empty()));
     }
-    ReadFile file = morning.files().read().get(arrival.sha256());
+    ReadFile file = morning.files().get(arrival.sha256());
     if (morning.files().isKnown(arrival.sha256())) {
       return List.of(
           row(

@@ -8,6 +8,8 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rickyard.core.advice.AdviceContext;
 import rickyard.core.advice.Consumption;
 import rickyard.core.advice.DietSummary;
@@ -76,7 +78,7 @@ final class Pipeline {
 
   private static void add(
       FilesInHand files, String hash, FilesInHand.FirstSeen seen, List<Received> received) {
-    for (ReadDocument document : files.read().get(hash).documents()) {
+    for (ReadDocument document : files.get(hash).documents()) {
       document
           .report()
           .ifPresent(report -> received.add(new Received(report, seen.on(), path(seen, document))));
@@ -111,11 +113,12 @@ final class Pipeline {
 
   /** All horses, those with a bad row too, sorted. */
   List<String> horseIds() {
-    SortedSet<String> ids = new TreeSet<>(office.horses().keySet());
-    inputs.registers().concerned(Concern.HORSE).stream()
-        .filter(id -> !id.isEmpty())
-        .forEach(ids::add);
-    return List.copyOf(ids);
+    return Stream.concat(
+            office.horses().keySet().stream(),
+            inputs.registers().concerned(Concern.HORSE).stream().filter(id -> !id.isEmpty()))
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   HorseAdvice advise(String horseId, SettledMorning morning, Judged judged) {
@@ -233,12 +236,10 @@ final class Pipeline {
   }
 
   private SortedSet<String> answered() {
-    SortedSet<String> ids = new TreeSet<>();
-    office.answers().stream()
+    return office.answers().stream()
         .filter(a -> !a.answer().isBlank())
         .map(Answer::questionId)
-        .forEach(ids::add);
-    return ids;
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private SortedMap<String, List<String>> problems() {

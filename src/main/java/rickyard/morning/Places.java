@@ -32,7 +32,7 @@ final class Places {
   }
 
   private void add(FilesInHand files, String hash, String path) {
-    for (ReadDocument document : files.read().get(hash).documents()) {
+    for (ReadDocument document : files.get(hash).documents()) {
       Where old = byDocument.get(document.sha256());
       boolean isEarlier = files.isKnown(hash);
       if (old == null) {

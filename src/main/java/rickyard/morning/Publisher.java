@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.stream.Stream;
 import rickyard.ledger.DurableFiles;
 import rickyard.ledger.LedgerException;
+import rickyard.ledger.Originals;
 
 /**
  * Puts a morning's outputs into their folder: each file whole under a temporary name, then renamed;
@@ -35,7 +36,7 @@ final class Publisher {
       Manifest before = Manifest.read(out).orElse(new Manifest(new java.util.TreeMap<>()));
       Manifest now = Manifest.of(outputs);
       for (Map.Entry<String, byte[]> output : outputs.entrySet()) {
-        if (!Manifest.isThere(out, output.getKey(), now.files().get(output.getKey()))) {
+        if (!Manifest.isThere(out, output.getKey(), Originals.sha256(output.getValue()))) {
           DurableFiles.write(out.resolve(output.getKey()), output.getValue());
         }
       }

@@ -1,0 +1,33 @@
+package rickyard.cli;
+
+import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Optional;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import rickyard.morning.Morning;
+import rickyard.morning.MorningEnd;
+import rickyard.morning.OfficeFolders;
+import rickyard.morning.Options;
+
+/** Starts a morning and prints its lines; the demo runs the same way. */
+final class MorningRun {
+  private MorningRun() {}
+
+  static int run(
+      CommandSpec spec,
+      OfficeFolders folders,
+      Optional<LocalDate> asOf,
+      Options options,
+      int workers) {
+    PrintWriter out = spec.commandLine().getOut();
+    ConsoleProgress progress = new ConsoleProgress(out, Ansi.AUTO.enabled());
+    folders.check();
+    MorningEnd end =
+        new Morning(folders, options, workers, progress, RunLog::open)
+            .run(asOf, LocalDate.now(ZoneId.systemDefault()));
+    end.lines().forEach(progress::line);
+    return Rickyard.DONE;
+  }
+}
