@@ -25,7 +25,7 @@ CREATE INDEX arrival_by_hash ON arrival (sha256);
 CREATE TABLE reading (
   sha256 VARCHAR(64) NOT NULL,
   reader VARCHAR(64) NOT NULL,
-  document BLOB NOT NULL,
+  document BYTEA NOT NULL,
   CONSTRAINT reading_pk PRIMARY KEY (sha256, reader)
 );
 
@@ -33,6 +33,6 @@ CREATE TABLE reading (
 CREATE TABLE stage (
   morning INTEGER NOT NULL,
   name VARCHAR(200) NOT NULL,
-  document BLOB NOT NULL,
+  document BYTEA NOT NULL,
   CONSTRAINT stage_pk PRIMARY KEY (morning, name)
 );
