@@ -114,7 +114,7 @@ public final class HorsePages {
             + Words.of("unit", worst.unit());
     return worst.pOver() == null
         ? value
-        : value + ", chance of being over " + Shown.chance(worst.pOver());
+        : value + ", chance of being over: " + Shown.chance(worst.pOver());
   }
 
   private static String facts(@Nullable HorseFacts facts, Mass mass, boolean vetFirst) {

@@ -93,7 +93,7 @@ public final class ProposalPages {
             + Words.of("unit", worst.unit())
             + ")";
     String chance =
-        worst.pOver() == null ? "" : "; chance of being over " + Shown.chance(worst.pOver());
+        worst.pOver() == null ? "" : "; chance of being over: " + Shown.chance(worst.pOver());
     return nsc + limit + chance;
   }
 
