@@ -275,13 +275,26 @@ public final class Ledger implements AutoCloseable {
     return lastFinished().flatMap(m -> journal.find(m.number()));
   }
 
-  /** Hashes of all documents that finished mornings before this one held, sorted. */
-  public List<String> documentsBefore(int morning) {
-    return jdbc.queryForList(
-        "SELECT DISTINCT a.sha256 FROM arrival a JOIN morning m ON m.number = a.morning"
-            + " WHERE m.state = 'finished' AND a.morning < ? AND a.sha256 <> ''"
-            + " ORDER BY a.sha256",
-        String.class,
+  /**
+   * A file that a finished morning held.
+   *
+   * @param sha256 its hash
+   * @param path where it lay
+   * @param on that morning's day
+   */
+  public record Seen(String sha256, String path, LocalDate on) {}
+
+  /** All files that finished mornings before this one held, the first sighting of each first. */
+  public List<Seen> seenBefore(int morning) {
+    return jdbc.query(
+        "SELECT a.sha256, a.path, m.as_of FROM arrival a JOIN morning m ON m.number = a.morning"
+            + " WHERE m.state = 'finished' AND a.morning < ? AND a.problem_code = ''"
+            + " ORDER BY a.morning, a.seq",
+        (row, n) ->
+            new Seen(
+                row.getString("sha256"),
+                row.getString("path"),
+                row.getObject("as_of", LocalDate.class)),
         morning);
   }
 

@@ -1,5 +1,6 @@
 package rickyard.morning;
 
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
@@ -11,14 +12,33 @@ import rickyard.ledger.ArrivalRow;
  * Everything that settling looks at.
  *
  * @param arrivals this morning's inventory
- * @param earlier hashes of the files of finished mornings, sorted
+ * @param first by hash of a file: where and when these bytes were seen first
  * @param read what each file says, by hash
+ * @param asOf this morning's day
  */
 record FilesInHand(
-    List<ArrivalRow> arrivals, List<String> earlier, SortedMap<String, ReadFile> read) {
+    List<ArrivalRow> arrivals,
+    SortedMap<String, FirstSeen> first,
+    SortedMap<String, ReadFile> read,
+    LocalDate asOf) {
+
+  /**
+   * Where and when a file was seen first.
+   *
+   * @param path in the inbox of that morning
+   * @param on its day
+   * @param isEarlier whether that was an earlier, finished morning
+   */
+  record FirstSeen(String path, LocalDate on, boolean isEarlier) {}
+
   FilesInHand {
     arrivals = List.copyOf(arrivals);
-    earlier = List.copyOf(earlier);
+    first = Collections.unmodifiableSortedMap(new TreeMap<>(first));
     read = Collections.unmodifiableSortedMap(new TreeMap<>(read));
+  }
+
+  boolean isKnown(String sha256) {
+    FirstSeen seen = first.get(sha256);
+    return seen != null && seen.isEarlier();
   }
 }

@@ -41,7 +41,7 @@ final class MorningWork {
   private final String reader;
   private final AtomicInteger readSoFar = new AtomicInteger();
   private final AtomicInteger advisedSoFar = new AtomicInteger();
-  private Optional<Settled> settled = Optional.empty();
+  private Optional<SettledMorning> settled = Optional.empty();
   private Optional<Judged> judged = Optional.empty();
   private List<String> endLines = List.of();
   private final long started = System.nanoTime();
@@ -127,7 +127,7 @@ final class MorningWork {
   }
 
   HorseAdvice advise(String horseId) {
-    HorseAdvice advice = pipeline.adviser(settled(), judged()).advise(pipeline.horse(horseId));
+    HorseAdvice advice = pipeline.advise(horseId, settled(), judged());
     progress.step("advise", advisedSoFar.incrementAndGet(), pipeline.horseIds().size());
     return advice;
   }
@@ -143,7 +143,7 @@ final class MorningWork {
   }
 
   /** Settling and judging are functions of the cached readings: a restart does them again. */
-  private Settled settled() {
+  private SettledMorning settled() {
     if (settled.isEmpty()) {
       settled = Optional.of(pipeline.settle(filesInHand()));
     }
@@ -160,11 +160,21 @@ final class MorningWork {
   /** This morning's files and every document of earlier mornings, with what they say. */
   private FilesInHand filesInHand() {
     List<ArrivalRow> rows = ledger.arrivals(number);
-    List<String> earlier = ledger.documentsBefore(number);
+    SortedMap<String, FilesInHand.FirstSeen> first = new TreeMap<>();
     Map<String, ReadFile> read = new HashMap<>();
-    rows.stream().filter(r -> r.problemCode().isEmpty()).forEach(r -> take(r.sha256(), read));
-    earlier.forEach(sha256 -> take(sha256, read));
-    return new FilesInHand(rows, earlier, new TreeMap<>(read));
+    for (Ledger.Seen seen : ledger.seenBefore(number)) {
+      first.putIfAbsent(
+          seen.sha256(), new FilesInHand.FirstSeen(seen.path(), seen.on(), true));
+      take(seen.sha256(), read);
+    }
+    for (ArrivalRow row : rows) {
+      if (row.problemCode().isEmpty()) {
+        first.putIfAbsent(
+            row.sha256(), new FilesInHand.FirstSeen(row.path(), inputs.asOf(), false));
+        take(row.sha256(), read);
+      }
+    }
+    return new FilesInHand(rows, first, new TreeMap<>(read), inputs.asOf());
   }
 
   private void take(String sha256, Map<String, ReadFile> read) {
@@ -192,7 +202,7 @@ final class MorningWork {
               .stage(number, ADVICE + horse, HorseAdvice.class)
               .orElseThrow(() -> new LedgerException("The advice on " + horse + " is missing.")));
     }
-    MorningView view = pipeline.view(settled(), judged(), advice);
+    MorningView view = new ViewMaker(inputs, options, pipeline.memory(), settled(), judged(), advice).view();
     ledger.journal().write(journal(advice));
     ledger.checkpoint();
     SortedMap<String, byte[]> outputs = Outputs.of(view, options.outputs());
@@ -216,7 +226,7 @@ final class MorningWork {
         Program.version(),
         ledger.arrivals(number),
         registers,
-        pipeline.memory(settled(), judged(), advice).toJson());
+        pipeline.remember(settled(), judged(), advice).toJson());
   }
 
   /** What to tell the person at the end. */

@@ -10,6 +10,7 @@ import rickyard.intake.interpret.Dictionary;
 import rickyard.tables.DictionaryTables;
 import rickyard.tables.JudgementTables;
 import rickyard.tables.NutritionTables;
+import rickyard.tables.RemedyTables;
 import rickyard.tables.TableFile;
 import rickyard.tables.TableProblem;
 import rickyard.tables.UncertaintyTable;
@@ -22,6 +23,7 @@ import rickyard.tables.UnusableTablesException;
  * @param judgement conditions and limits
  * @param uncertainty errors of laboratories and sampling
  * @param nutrition requirements, typical values, tolerances
+ * @param remedy the office's choices for proposals
  * @param files every table read
  */
 record Tables(
@@ -29,6 +31,7 @@ record Tables(
     JudgementTables judgement,
     UncertaintyTable uncertainty,
     NutritionTables nutrition,
+    RemedyTables remedy,
     List<TableFile> files) {
 
   Tables {
@@ -54,7 +57,9 @@ record Tables(
     files.addAll(judgement.files());
     files.add(uncertainty.file());
     files.addAll(nutrition.files());
-    return new Tables(dictionary, judgement, uncertainty, nutrition, files);
+    RemedyTables remedy = RemedyTables.load(officeConfig);
+    files.add(remedy.table());
+    return new Tables(dictionary, judgement, uncertainty, nutrition, remedy, files);
   }
 
   /** Digest by table name. */

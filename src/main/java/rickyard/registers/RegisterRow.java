@@ -154,8 +154,9 @@ final class RegisterRow {
     boolean pounds = column.endsWith("lb");
     double perKg = pounds ? KG_PER_LB : 1;
     String range =
-        (zeroToo ? "a weight from 0" : "a weight above 0")
-            + String.format(Locale.ROOT, " to %.0f %s", highKg / perKg, pounds ? "lb" : "kg");
+        (zeroToo ? "a weight from 0 to " : "a weight above 0 to ")
+            + Math.round(highKg / perKg)
+            + (pounds ? " lb" : " kg");
     OptionalDouble value = number(column, zeroToo ? 0 : Double.MIN_VALUE, highKg / perKg, range);
     return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * perKg) : value;
   }

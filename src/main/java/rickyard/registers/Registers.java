@@ -3,6 +3,7 @@ package rickyard.registers;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.Feed;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.WeighedMeasure;
+import rickyard.tables.TableProblem;
 
 /**
  * Loads the registers of an office: UTF-8 CSV with a header, cells parted by comma, semicolon or
@@ -67,7 +69,7 @@ public final class Registers {
     Keys keys = keys(folder.there());
     for (String id : keys.lotsThatAreFeeds()) {
       findings.fatal(
-          new rickyard.tables.TableProblem(
+          new TableProblem(
               Register.FEEDS.fileName(), 0, "feed_id", "lot-and-feed", "no lot's id", id));
     }
     Office office = office(keys);
@@ -101,7 +103,7 @@ public final class Registers {
   private void checkUniqueness() {
     UNIQUE.forEach(
         (register, columns) -> {
-          Map<List<String>, Integer> first = new TreeMap<>(Comparator.comparing(List::toString));
+          Map<List<String>, Integer> first = new HashMap<>();
           for (RegisterRow row : rows(register)) {
             List<String> key = columns.stream().map(row::text).toList();
             Integer earlier = first.putIfAbsent(key, row.number());

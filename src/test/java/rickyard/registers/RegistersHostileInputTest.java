@@ -203,7 +203,7 @@ class RegistersHostileInputTest {
             .with("horses.csv", horses.toString())
             .with("rations.csv", rations.toString());
 
-    Loaded loaded = assertTimeoutPreemptively(Duration.ofSeconds(30), () -> office.load());
+    Loaded loaded = assertTimeoutPreemptively(Duration.ofSeconds(60), () -> office.load());
 
     assertEquals(100_004, loaded.office().horses().size());
     assertTrue(loaded.isUsable());

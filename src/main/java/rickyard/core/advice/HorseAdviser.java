@@ -96,6 +96,16 @@ public final class HorseAdviser {
         HorseQuestions.open(horse, groups, coming, context.answered()));
   }
 
+  /** The diet as it will be fed, with everything behind it; empty portions where nothing is known. */
+  public TracedDiet trace(Horse horse) {
+    List<String> problems = new ArrayList<>();
+    List<Portion> now = weigh(horse, inForce(horse), problems);
+    List<Portion> then = coming(horse, now, problems).portions();
+    Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());
+    Diet diet = Diet.evaluate(horse, then, requirements, context.standards());
+    return new TracedDiet(horse, diet, judge.judge(diet, groups(horse)));
+  }
+
   private Optional<Ration> inForce(Horse horse) {
     return Rations.inForce(
         context.rations().stream().filter(r -> r.horseId().equals(horse.id())).toList(),

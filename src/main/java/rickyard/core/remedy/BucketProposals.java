@@ -20,11 +20,11 @@ final class BucketProposals {
   }
 
   /** Bucket feeds that may become less: all but balancers, salt and supplements. */
-  static List<Amount> offenders(RemedyRequest request) {
+  static List<Serving> offenders(RemedyRequest request) {
     return changeable(request).stream().filter(a -> !a.item().isBalancer()).toList();
   }
 
-  private static List<Amount> changeable(RemedyRequest request) {
+  private static List<Serving> changeable(RemedyRequest request) {
     return request.ration().stream()
         .filter(a -> !a.fedAsForage() && a.kg() > 0 && !KEPT.contains(a.item().role()))
         .toList();
@@ -32,8 +32,8 @@ final class BucketProposals {
 
   Optional<Draft> best() {
     List<Draft> drafts = new ArrayList<>();
-    List<Amount> all = changeable(request);
-    for (Amount a : all) {
+    List<Serving> all = changeable(request);
+    for (Serving a : all) {
       less(List.of(a)).ifPresent(drafts::add);
       drafts.addAll(swaps(a));
     }
@@ -51,16 +51,16 @@ final class BucketProposals {
                         : Optional.of(Collections.min(found, Draft.BEST_FIRST))));
   }
 
-  private Optional<Draft> less(List<Amount> items) {
+  private Optional<Draft> less(List<Serving> items) {
     List<FreeItem> free = new ArrayList<>();
-    for (Amount a : items) {
+    for (Serving a : items) {
       free.add(new FreeItem(a.item(), false, a.meals(), least(a), a.dmKg()));
     }
     return bench.best(new MixSpec(free, rest(items), OptionalDouble.empty(), true));
   }
 
   /** A balancer keeps its label's least dose; any other feed may go altogether. */
-  private double least(Amount a) {
+  private double least(Serving a) {
     return a.item().isBalancer() ? Math.min(a.dmKg(), leastDoseDm(a.item())) : 0;
   }
 
@@ -68,7 +68,7 @@ final class BucketProposals {
     return item.label().leastDoseKg(request.horse().bodyWeightKg()) * item.dryMatterFraction();
   }
 
-  private List<Draft> swaps(Amount gone) {
+  private List<Draft> swaps(Serving gone) {
     List<Draft> drafts = new ArrayList<>();
     for (Candidate other : request.reach()) {
       boolean isFed = request.ration().stream().anyMatch(a -> a.item().isSameAs(other));
@@ -79,7 +79,7 @@ final class BucketProposals {
     return drafts;
   }
 
-  private Optional<Draft> swap(Amount gone, Candidate other) {
+  private Optional<Draft> swap(Serving gone, Candidate other) {
     Stock stock = other.stock();
     double most =
         other.dryMatterFraction()
@@ -92,7 +92,7 @@ final class BucketProposals {
         new MixSpec(List.of(free), rest(List.of(gone)), OptionalDouble.empty(), true));
   }
 
-  private List<Amount> rest(List<Amount> gone) {
+  private List<Serving> rest(List<Serving> gone) {
     return request.ration().stream().filter(a -> !gone.contains(a)).toList();
   }
 }

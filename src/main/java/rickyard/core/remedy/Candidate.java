@@ -4,9 +4,15 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.core.forage.AnalyteCode;
+import rickyard.core.nutrition.Foodstuff;
+import rickyard.core.nutrition.Nutrient;
+import rickyard.core.quantity.Measured;
+import rickyard.core.quantity.Unit;
 
 /**
  * An item that a ration may hold: hay of a lot, or a batch of a feed.
@@ -61,11 +67,54 @@ public record Candidate(
     nutrientsPerKgDm = Collections.unmodifiableSortedMap(new TreeMap<>(nutrientsPerKgDm));
   }
 
+  /**
+   * The item of a foodstuff.
+   *
+   * @param food with known and assumed contents
+   * @param kind lot or feed
+   * @param units by quantity of every limit the unit that the limit is in; a maximum counts the
+   *     upper end of a censored content, and a content open above stays unknown
+   * @param stock how much there is
+   * @param label what the label says
+   */
+  public static Candidate ofFood(
+      Foodstuff food, CandidateKind kind, SortedMap<String, Unit> units, Stock stock, Label label) {
+    SortedMap<String, Content> contents = new TreeMap<>();
+    units.forEach(
+        (quantity, unit) ->
+            food.find(new AnalyteCode(quantity.toUpperCase(Locale.ROOT)))
+                .filter(Measured::isBoundedAbove)
+                .map(m -> m.in(unit))
+                .ifPresent(m -> contents.put(quantity, new Content(m.upper(), m.u()))));
+    SortedMap<String, Double> nutrients = new TreeMap<>();
+    for (Nutrient n : Nutrient.values()) {
+      if (n.isSummed()) {
+        food.find(n.analyte())
+            .filter(m -> Double.isFinite(m.best()))
+            .ifPresent(m -> nutrients.put(n.code(), m.in(n.contentUnit()).best() * n.perKg()));
+      }
+    }
+    return new Candidate(
+        food.id(),
+        food.batch(),
+        food.name(),
+        kind,
+        food.role(),
+        food.form(),
+        food.isForage(),
+        food.isStraw(),
+        food.dryMatter().best() / 100,
+        contents,
+        nutrients,
+        stock,
+        label);
+  }
+
   public Optional<Content> findContent(String quantity) {
     return Optional.ofNullable(contents.get(quantity));
   }
 
-  /** Amount of a nutrient per kg of dry matter; 0 where nothing is known. */
+  /** Serving of a nutrient per kg of dry matter; 0 where nothing is known. */
   double nutrient(String code) {
     return nutrientsPerKgDm.getOrDefault(code, 0.0);
   }

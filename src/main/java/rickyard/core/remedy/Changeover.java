@@ -38,7 +38,7 @@ public final class Changeover {
     List<String> words = new ArrayList<>();
     boolean changesForage = changesForage();
     boolean isHypp = request.conditions().contains("hypp");
-    boolean isAtOnce = !changesForage || request.isOldGone() || (request.exceedsSugar() && !isHypp);
+    boolean isAtOnce = !changesForage || request.isOldGone() || (isTooSlowInSteps() && !isHypp);
     if (changesForage) {
       addWords(words, isHypp, days);
     }
@@ -57,7 +57,7 @@ public final class Changeover {
       words.add(
           "HYPP: a sudden change of hay is itself a trigger. Phase in and ask the vet before day"
               + " 1.");
-    } else if (request.exceedsSugar() && !request.isOldGone()) {
+    } else if (isTooSlowInSteps() && !request.isOldGone()) {
       words.add(
           "Ask the vet first, today: the forage fed now exceeds the limit and is not phased out"
               + " slowly while cleared forage is at hand; a fast change under watch may be the"
@@ -65,6 +65,11 @@ public final class Changeover {
               + days
               + " days are usual.");
     }
+  }
+
+  /** Forage that exceeds is not phased out over weeks while cleared forage is at hand. */
+  private boolean isTooSlowInSteps() {
+    return request.exceedsSugar() && request.isThenEnough();
   }
 
   private boolean changesForage() {
@@ -84,7 +89,7 @@ public final class Changeover {
   }
 
   /** An item with its amounts at both ends, kg as fed. */
-  private record Pair(Amount like, double now, double then) {
+  private record Pair(Serving like, double now, double then) {
     Candidate item() {
       return like.item();
     }
@@ -96,16 +101,16 @@ public final class Changeover {
 
   private SortedMap<String, Pair> union() {
     SortedMap<String, Pair> pairs = new TreeMap<>();
-    for (Amount a : request.today()) {
+    for (Serving a : request.today()) {
       pairs.merge(key(a), new Pair(a, a.kg(), 0), Changeover::sum);
     }
-    for (Amount a : request.then()) {
+    for (Serving a : request.then()) {
       pairs.merge(key(a), new Pair(a, 0, a.kg()), Changeover::sum);
     }
     return pairs;
   }
 
-  private static String key(Amount a) {
+  private static String key(Serving a) {
     return a.item().key() + (a.fedAsForage() ? "\u0000forage" : "\u0000bucket");
   }
 
@@ -114,7 +119,7 @@ public final class Changeover {
   }
 
   private ChangeoverDay day(int day, double share) {
-    List<Amount> amounts = new ArrayList<>();
+    List<Serving> amounts = new ArrayList<>();
     for (Pair p : union().values()) {
       boolean isChanged = Math.abs(p.now() - p.then()) > NOTHING_KG;
       double kg = isChanged && share < 1 ? steps.nearestKg(p.at(share)) : p.at(share);
@@ -124,20 +129,20 @@ public final class Changeover {
   }
 
   /** Adds steps of the new forage until the day reaches the floor. */
-  private List<Amount> atLeastTheFloor(List<Amount> amounts) {
-    List<Amount> day = new ArrayList<>(amounts);
+  private List<Serving> atLeastTheFloor(List<Serving> amounts) {
+    List<Serving> day = new ArrayList<>(amounts);
     int place = largestNewForage(day);
     if (place < 0) {
       return day;
     }
     while (MixModel.forageDm(day) < request.forageFloorKgDm() - NOTHING_KG) {
-      Amount a = day.get(place);
+      Serving a = day.get(place);
       day.set(place, a.withKg(steps.neighbourKg(a.kg(), 1)));
     }
     return day;
   }
 
-  private int largestNewForage(List<Amount> day) {
+  private int largestNewForage(List<Serving> day) {
     int place = -1;
     double most = 0;
     List<Pair> pairs = List.copyOf(union().values());

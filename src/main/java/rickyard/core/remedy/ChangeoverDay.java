@@ -9,7 +9,7 @@ import java.util.List;
  * @param share how far the change has gone, in (0, 1]
  * @param amounts every item of the day, unchanged ones too, those not fed with 0 kg
  */
-public record ChangeoverDay(int day, double share, List<Amount> amounts) {
+public record ChangeoverDay(int day, double share, List<Serving> amounts) {
   public ChangeoverDay {
     amounts = List.copyOf(amounts);
   }

@@ -16,16 +16,18 @@ import java.util.TreeSet;
  * @param conditions lower-case codes of the horse
  * @param forageFloorKgDm least forage of any day, kg of dry matter
  * @param exceedsSugar whether the forage fed today exceeds a starch-and-sugar limit of the horse
+ * @param isThenEnough whether the proposal clears every binding limit
  * @param isOldGone whether the forage fed today is no longer there
  * @param units unit of the scale
  * @param settings the office's choices
  */
 public record ChangeoverRequest(
-    List<Amount> today,
-    List<Amount> then,
+    List<Serving> today,
+    List<Serving> then,
     SortedSet<String> conditions,
     double forageFloorKgDm,
     boolean exceedsSugar,
+    boolean isThenEnough,
     boolean isOldGone,
     MassUnit units,
     RemedySettings settings) {

@@ -71,10 +71,10 @@ final class Completion {
     if (weighed <= draft.kgOf(item)) {
       return draft;
     }
-    List<Amount> ration = new ArrayList<>(draft.ration());
-    Optional<Amount> already = ration.stream().filter(a -> a.item().isSameAs(item)).findFirst();
+    List<Serving> ration = new ArrayList<>(draft.ration());
+    Optional<Serving> already = ration.stream().filter(a -> a.item().isSameAs(item)).findFirst();
     already.ifPresent(ration::remove);
-    ration.add(already.orElse(Amount.ofBucket(item, 0)).withKg(weighed));
+    ration.add(already.orElse(Serving.ofBucket(item, 0)).withKg(weighed));
     CheckedDiet diet = request.check().check(ration);
     boolean isAsClear =
         diet.obstacles().size() <= draft.diet().obstacles().size()

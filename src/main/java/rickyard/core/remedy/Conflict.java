@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * Why nothing in reach is enough: the requirements that stand against each other, found as the
@@ -54,11 +53,8 @@ final class Conflict {
     for (Candidate c : items) {
       double today = request.todayKg(c);
       double stock = c.stock().mostKgPerDay(request.settings().stockHorizonDays());
-      double label =
-          c.isForage()
-              ? c.label().mostAsWholeRationKg(bodyWeight)
-              : Math.max(today, Math.min(c.label().mostDoseKg(bodyWeight), today));
-      program.variable(0, Math.min(stock, label) * c.dryMatterFraction(), 0);
+      double label = c.isForage() ? c.label().mostAsWholeRationKg(bodyWeight) : today;
+      program.variable(0, Math.min(Math.max(stock, today), label) * c.dryMatterFraction(), 0);
     }
     IntakeRange intake = request.intake();
     double target = Math.max(intake.floorKgDm(), NOTHING);
@@ -141,13 +137,18 @@ final class Conflict {
     return found;
   }
 
-  /** One sentence for the page. */
-  String sentence() {
+  /**
+   * One sentence for the page.
+   *
+   * @param nearest why the nearest proposal is not enough; empty if there is none
+   */
+  String sentence(String nearest) {
     List<String> words = words();
-    return words.isEmpty()
-        ? "Nothing in reach is enough in amounts that can be weighed and checked."
-        : "Nothing in reach is enough; what cannot be met together: "
-            + words.stream().collect(Collectors.joining("; "))
-            + ".";
+    String names = String.join("; ", words);
+    if (!words.isEmpty()) {
+      return "Nothing in reach is enough; what cannot be met together: " + names + ".";
+    }
+    return "Nothing in reach is enough in amounts that can be weighed"
+        + (nearest.isEmpty() ? "." : "; nearest: " + nearest);
   }
 }

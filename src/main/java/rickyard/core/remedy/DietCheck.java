@@ -10,5 +10,5 @@ import java.util.List;
 public interface DietCheck {
 
   /** Evaluates a ration; items with 0 kg are not in it. */
-  CheckedDiet check(List<Amount> ration);
+  CheckedDiet check(List<Serving> ration);
 }

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
  * @param diet what the diet code says
  * @param score change, distance from the target, shortfalls and cost; less is better
  */
-record Draft(List<Amount> ration, List<Candidate> added, CheckedDiet diet, double score) {
+record Draft(List<Serving> ration, List<Candidate> added, CheckedDiet diet, double score) {
 
   /** The best first: enough, then least beyond the limits, then least change, then ids. */
   static final Comparator<Draft> BEST_FIRST =
@@ -36,10 +36,10 @@ record Draft(List<Amount> ration, List<Candidate> added, CheckedDiet diet, doubl
   }
 
   double kgOf(Candidate item) {
-    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Amount::kg).sum();
+    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Serving::kg).sum();
   }
 
   double dmOf(Candidate item) {
-    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Amount::dmKg).sum();
+    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Serving::dmKg).sum();
   }
 }

@@ -28,10 +28,9 @@ final class ForageProposals {
   /** The best swap of all replaceable forage, or of one item of it, for one lot. */
   Optional<Draft> swap() {
     List<Draft> drafts = new ArrayList<>();
-    for (List<Amount> replaced : replacedSets()) {
+    for (List<Serving> replaced : replacedSets()) {
       for (Candidate lot : lots()) {
-        boolean isAlready = replaced.size() == 1 && replaced.get(0).item().isSameAs(lot);
-        if (!isAlready && !lot.isStraw()) {
+        if (!isAsToday(replaced, lot) && !lot.isStraw()) {
           drafts.add(swapFor(replaced, lot));
         }
       }
@@ -39,9 +38,16 @@ final class ForageProposals {
     return first(drafts);
   }
 
-  private List<List<Amount>> replacedSets() {
-    List<Amount> all = request.replaceable();
-    List<List<Amount>> sets = new ArrayList<>();
+  /** Whether nothing would change; the same hay in another amount is a change. */
+  private boolean isAsToday(List<Serving> replaced, Candidate lot) {
+    return replaced.size() == 1
+        && replaced.get(0).item().isSameAs(lot)
+        && Math.abs(target(replaced) - replaced.get(0).dmKg()) < 1e-9;
+  }
+
+  private List<List<Serving>> replacedSets() {
+    List<Serving> all = request.replaceable();
+    List<List<Serving>> sets = new ArrayList<>();
     if (!all.isEmpty()) {
       sets.add(all);
     }
@@ -51,7 +57,7 @@ final class ForageProposals {
     return sets;
   }
 
-  private Draft swapFor(List<Amount> replaced, Candidate lot) {
+  private Draft swapFor(List<Serving> replaced, Candidate lot) {
     double target = target(replaced);
     MixSpec spec = spec(List.of(free(lot, 0)), replaced, target, true);
     return bench.best(spec).orElseGet(() -> bench.nearest(spec, wholeOf(spec, target)));
@@ -62,7 +68,7 @@ final class ForageProposals {
     double[] x = new double[spec.free().size()];
     x[0] = target;
     for (int i = 1; i < x.length; i++) {
-      x[i] = request.todayDmKg(spec.free().get(i).item());
+      x[i] = request.todayDmKg(spec.free().get(i));
     }
     return x;
   }
@@ -70,7 +76,7 @@ final class ForageProposals {
   /** The best blend of two lots that are both fed. */
   Optional<Draft> blend() {
     List<Candidate> pool = pool();
-    List<Amount> replaced = request.replaceable();
+    List<Serving> replaced = request.replaceable();
     List<Draft> drafts = new ArrayList<>();
     for (int i = 0; i < pool.size() && !replaced.isEmpty(); i++) {
       for (int j = i + 1; j < pool.size(); j++) {
@@ -129,37 +135,79 @@ final class ForageProposals {
 
   /** The least share of a controlled forage that clears with the guard band. */
   Optional<Draft> leastShare(Candidate controlled) {
-    List<Amount> replaced = largest(request.replaceable());
+    return leastShare(controlled, List.of());
+  }
+
+  /**
+   * The least change with a controlled forage and one more item in reach, for where neither alone
+   * is enough or lasts.
+   */
+  Optional<Draft> leastShareWithOneMore(Candidate controlled) {
+    List<Draft> drafts = new ArrayList<>();
+    List<Candidate> others = new ArrayList<>(lots());
+    others.addAll(controlled());
+    for (Candidate other : others) {
+      boolean isFed = request.todayKg(other) > 0;
+      if (!isFed && !other.isSameAs(controlled)) {
+        leastShare(controlled, List.of(other)).ifPresent(drafts::add);
+      }
+    }
+    return first(drafts);
+  }
+
+  private Optional<Draft> leastShare(Candidate controlled, List<Candidate> others) {
+    List<FreeItem> free = new ArrayList<>();
+    free.add(free(controlled, 0));
+    others.forEach(other -> free.add(free(other, 0)));
+    List<Serving> replaced = replacedBy(controlled, MixSpec.MOST - free.size());
     if (replaced.isEmpty()) {
       return Optional.empty();
     }
-    List<FreeItem> free = new ArrayList<>();
-    free.add(free(controlled, 0));
-    for (Amount a : replaced) {
+    for (Serving a : replaced) {
       if (!a.item().isSameAs(controlled)) {
         free.add(new FreeItem(a.item(), true, a.meals(), 0, a.dmKg()));
       }
     }
     return bench
         .best(spec(free, replaced, target(replaced), false))
-        .filter(d -> d.kgOf(controlled) > request.todayKg(controlled));
+        .filter(d -> d.kgOf(controlled) > request.todayKg(controlled))
+        .filter(d -> others.stream().allMatch(other -> d.kgOf(other) > 0));
+  }
+
+  /**
+   * The largest items of the replaceable forage, and the controlled one where it is fed already.
+   */
+  private List<Serving> replacedBy(Candidate controlled, int most) {
+    List<Serving> replaced =
+        new ArrayList<>(
+            request.replaceable().stream()
+                .filter(a -> !a.item().isSameAs(controlled))
+                .sorted(
+                    Comparator.comparingDouble(Serving::dmKg)
+                        .reversed()
+                        .thenComparing(a -> a.item().key()))
+                .limit(most)
+                .toList());
+    request.ration().stream()
+        .filter(a -> a.fedAsForage() && a.item().isSameAs(controlled))
+        .forEach(replaced::add);
+    return replaced;
   }
 
   /** A given share of the forage dry matter as controlled forage, the rest as today pro rata. */
   Optional<Draft> share(Candidate controlled, double share) {
-    List<Amount> replaced = largest(request.replaceable());
-    if (replaced.isEmpty()) {
+    List<Serving> replaced = replacedBy(controlled, MixSpec.MOST - 1);
+    List<Serving> rest = replaced.stream().filter(a -> !a.item().isSameAs(controlled)).toList();
+    if (rest.isEmpty()) {
       return Optional.empty();
     }
     double target = target(replaced);
-    double today = replaced.stream().mapToDouble(Amount::dmKg).sum();
+    double today = rest.stream().mapToDouble(Serving::dmKg).sum();
     List<FreeItem> free = new ArrayList<>(List.of(free(controlled, 0)));
     List<Double> dm = new ArrayList<>(List.of(controlledDm(controlled, share, target)));
-    for (Amount a : replaced) {
-      if (!a.item().isSameAs(controlled)) {
-        free.add(new FreeItem(a.item(), true, a.meals(), 0, Double.POSITIVE_INFINITY));
-        dm.add((1 - share) * target * a.dmKg() / today);
-      }
+    for (Serving a : rest) {
+      free.add(new FreeItem(a.item(), true, a.meals(), 0, Double.POSITIVE_INFINITY));
+      dm.add((1 - share) * target * a.dmKg() / today);
     }
     MixSpec spec = new MixSpec(free, without(replaced, free), OptionalDouble.of(target), false);
     return Optional.of(bench.nearest(spec, dm.stream().mapToDouble(Double::doubleValue).toArray()));
@@ -177,15 +225,6 @@ final class ForageProposals {
     return Math.min(kg, item.label().mostAsWholeRationKg(bodyWeight)) * item.dryMatterFraction();
   }
 
-  /** As many items of the forage as a support has room for beside the new one. */
-  private static List<Amount> largest(List<Amount> forage) {
-    return forage.stream()
-        .sorted(
-            Comparator.comparingDouble(Amount::dmKg).reversed().thenComparing(a -> a.item().key()))
-        .limit(MixSpec.MOST - 1L)
-        .toList();
-  }
-
   private FreeItem free(Candidate item, double leastDmKg) {
     double kg =
         Math.min(
@@ -195,7 +234,7 @@ final class ForageProposals {
   }
 
   private MixSpec spec(
-      List<FreeItem> forage, List<Amount> replaced, double target, boolean hasWishes) {
+      List<FreeItem> forage, List<Serving> replaced, double target, boolean hasWishes) {
     List<FreeItem> free = new ArrayList<>(forage);
     if (freesBucket) {
       BucketProposals.offenders(request).stream()
@@ -206,23 +245,23 @@ final class ForageProposals {
   }
 
   /** The ration without what is replaced and without what is free. */
-  private List<Amount> without(List<Amount> replaced, List<FreeItem> free) {
+  private List<Serving> without(List<Serving> replaced, List<FreeItem> free) {
     return request.ration().stream()
         .filter(a -> !replaced.contains(a))
-        .filter(a -> free.stream().noneMatch(f -> f.item().isSameAs(a.item())))
+        .filter(a -> free.stream().noneMatch(f -> f.isOf(a)))
         .toList();
   }
 
   /** Equal dry matter, moved into the intake range where today's ration is outside of it. */
-  private double target(List<Amount> replaced) {
+  private double target(List<Serving> replaced) {
     IntakeRange intake = request.intake();
-    double all = request.ration().stream().mapToDouble(Amount::dmKg).sum();
+    double all = request.ration().stream().mapToDouble(Serving::dmKg).sum();
     double missing =
         Math.max(
             intake.floorKgDm() - all,
             intake.forageFloorKgDm() - MixModel.forageDm(request.ration()));
     double change = missing > 0 ? missing : Math.min(0, intake.ceilingKgDm() - all);
-    return Math.max(0, replaced.stream().mapToDouble(Amount::dmKg).sum() + change);
+    return Math.max(0, replaced.stream().mapToDouble(Serving::dmKg).sum() + change);
   }
 
   private static Optional<Draft> first(List<Draft> drafts) {

@@ -19,14 +19,14 @@ final class FortifiedShare {
   @Cites(
       source = "common-practice",
       locator = "a fortified whole ration covers its share of the full rate")
-  static double of(List<Amount> ration, double bodyWeightKg) {
+  static double of(List<Serving> ration, double bodyWeightKg) {
     double forage =
         ration.stream()
             .filter(a -> a.item().isForage())
             .mapToDouble(a -> ratePercent(a.kg(), bodyWeightKg))
             .sum();
     double share = 0;
-    for (Amount a : ration) {
+    for (Serving a : ration) {
       if (a.item().isFortified()) {
         Label label = a.item().label();
         double full =
@@ -48,15 +48,15 @@ final class FortifiedShare {
    * is what it is today.
    */
   @Cites(source = "common-practice", locator = "balancer for what the fortified forage leaves open")
-  static List<Amount> withBalancers(RemedyRequest request, List<Amount> ration) {
+  static List<Serving> withBalancers(RemedyRequest request, List<Serving> ration) {
     double bodyWeight = request.horse().bodyWeightKg();
     double before = of(request.ration(), bodyWeight);
     double after = of(ration, bodyWeight);
     if (Math.abs(after - before) < 1e-12) {
       return ration;
     }
-    List<Amount> adjusted = new ArrayList<>();
-    for (Amount a : ration) {
+    List<Serving> adjusted = new ArrayList<>();
+    for (Serving a : ration) {
       double today = request.todayKg(a.item());
       adjusted.add(
           a.item().isBalancer() && today > 0

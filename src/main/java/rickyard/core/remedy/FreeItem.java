@@ -17,8 +17,13 @@ record FreeItem(
     }
   }
 
-  Amount at(double dmKg) {
-    return new Amount(item, Math.max(0, dmKg) / item.dryMatterFraction(), fedAsForage, meals);
+  Serving at(double dmKg) {
+    return new Serving(item, Math.max(0, dmKg) / item.dryMatterFraction(), fedAsForage, meals);
+  }
+
+  /** Whether a serving is the same item, fed the same way. */
+  boolean isOf(Serving serving) {
+    return serving.item().isSameAs(item) && serving.fedAsForage() == fedAsForage;
   }
 
   boolean isForage() {

@@ -3,6 +3,7 @@ package rickyard.core.remedy;
 import static java.util.Objects.requireNonNull;
 
 import java.util.OptionalDouble;
+import rickyard.core.nutrition.Feed;
 
 /**
  * What a label says of amounts.
@@ -39,6 +40,16 @@ public record Label(
     requireNonNull(doseHighKg, "doseHighKg");
     inOrder(fullRateLow, fullRateHigh);
     inOrder(doseLowKg, doseHighKg);
+  }
+
+  /** What the register says of a feed's amounts. */
+  public static Label of(Feed feed) {
+    return new Label(
+        feed.fullRateLow(),
+        feed.fullRateHigh(),
+        feed.doseLowKg(),
+        feed.doseHighKg(),
+        feed.complete());
   }
 
   private static void inOrder(OptionalDouble low, OptionalDouble high) {

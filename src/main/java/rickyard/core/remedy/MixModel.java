@@ -38,7 +38,7 @@ final class MixModel {
     double constant = 0;
     double variance = 0;
     double dm = 0;
-    for (Amount a : spec.fixed()) {
+    for (Serving a : spec.fixed()) {
       Optional<Content> content = a.item().findContent(limit.quantity());
       constant += sign * a.dmKg() * (content.map(Content::value).orElse(0.0) - limit.value());
       double part = a.dmKg() * content.map(Content::u).orElse(0.0);
@@ -60,7 +60,7 @@ final class MixModel {
   private void addMealLimit(MealLimit limit) {
     double constant = -limit.maxGrams();
     double variance = 0;
-    for (Amount a : spec.fixed()) {
+    for (Serving a : spec.fixed()) {
       if (!a.fedAsForage()) {
         double perMeal = GRAMS * a.dmKg() / meals(a);
         Optional<Content> content = a.item().findContent(limit.quantity());
@@ -83,7 +83,7 @@ final class MixModel {
     limits.add(new UncertainRow(constant, slopes, variance, spreads, limit.z(), limit.maxGrams()));
   }
 
-  private int meals(Amount amount) {
+  private int meals(Serving amount) {
     return amount.meals().orElse(request.horse().mealsPerDay());
   }
 
@@ -93,7 +93,7 @@ final class MixModel {
    * @return kg of dry matter per free item; empty if no amounts satisfy every row
    */
   Optional<double[]> solve() {
-    if (free.stream().anyMatch(f -> leastOf(f) > mostOf(f))) {
+    if (free.stream().anyMatch(f -> leastOf(f) > mostOf(f)) || isHopeless()) {
       return Optional.empty();
     }
     LinearProgram program = program();
@@ -111,6 +111,20 @@ final class MixModel {
       broken.forEach(l -> l.addTangentTo(program, x));
     }
     return Optional.empty();
+  }
+
+  /** A pair of forages of which no mix meets some limit: said without the optimiser. */
+  private boolean isHopeless() {
+    if (free.size() != 2
+        || spec.freeForageDmKg().isEmpty()
+        || !free.stream().allMatch(FreeItem::isForage)) {
+      return false;
+    }
+    double all = spec.freeForageDmKg().getAsDouble();
+    double[] first = {all, 0};
+    double[] second = {0, all};
+    return limits.stream()
+        .anyMatch(l -> l.leastExcessBetween(first, second) > 1000 * UncertainRow.TOLERANCE);
   }
 
   /** An item of which a limit's content is unknown may stay away, but not be fed. */
@@ -148,13 +162,13 @@ final class MixModel {
     row[i] = 1;
     row[more] = -1;
     row[less] = 1;
-    double today = request.todayDmKg(free.get(i).item());
+    double today = request.todayDmKg(free.get(i));
     program.row(row, today, today);
   }
 
   private void addIntake(LinearProgram program) {
     IntakeRange intake = request.intake();
-    double fixedDm = spec.fixed().stream().mapToDouble(Amount::dmKg).sum();
+    double fixedDm = spec.fixed().stream().mapToDouble(Serving::dmKg).sum();
     double fixedForage = forageDm(spec.fixed());
     double[] all = new double[free.size()];
     double[] forage = new double[free.size()];
@@ -174,14 +188,14 @@ final class MixModel {
     }
     if (free.stream().anyMatch(f -> f.item().isStraw())) {
       double fixedStraw =
-          spec.fixed().stream().filter(a -> a.item().isStraw()).mapToDouble(Amount::dmKg).sum();
+          spec.fixed().stream().filter(a -> a.item().isStraw()).mapToDouble(Serving::dmKg).sum();
       program.row(
           straw, Double.NEGATIVE_INFINITY, intake.maxStrawShare() * fixedForage - fixedStraw);
     }
   }
 
-  static double forageDm(List<Amount> ration) {
-    return ration.stream().filter(a -> a.item().isForage()).mapToDouble(Amount::dmKg).sum();
+  static double forageDm(List<Serving> ration) {
+    return ration.stream().filter(a -> a.item().isForage()).mapToDouble(Serving::dmKg).sum();
   }
 
   private void addWish(LinearProgram program, NutrientNeed need) {
@@ -205,7 +219,7 @@ final class MixModel {
   /** What a choice costs in the sense of the objective, the distance from the target included. */
   double score(double[] dmKg) {
     RemedySettings settings = request.settings();
-    List<Amount> ration = spec.ration(dmKg);
+    List<Serving> ration = spec.ration(dmKg);
     double score =
         settings.changeWeight() * request.changeDmKg(ration)
             + settings.costWeight() * RemedyRequest.costPerDay(ration);
@@ -220,7 +234,7 @@ final class MixModel {
   }
 
   private double missing(double[] dmKg) {
-    List<Amount> ration = spec.ration(dmKg);
+    List<Serving> ration = spec.ration(dmKg);
     double sum = 0;
     for (NutrientNeed need : request.needs()) {
       double supply =

@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * @param hasWishes whether unmet needs are priced
  */
 record MixSpec(
-    List<FreeItem> free, List<Amount> fixed, OptionalDouble freeForageDmKg, boolean hasWishes) {
+    List<FreeItem> free, List<Serving> fixed, OptionalDouble freeForageDmKg, boolean hasWishes) {
   /** Items of a support. */
   static final int MOST = 4;
 
@@ -27,13 +27,13 @@ record MixSpec(
     }
   }
 
-  MixSpec withFixed(List<Amount> other) {
+  MixSpec withFixed(List<Serving> other) {
     return new MixSpec(free, other, freeForageDmKg, hasWishes);
   }
 
   /** The whole ration at a choice of dry matter, what is not fed left out. */
-  List<Amount> ration(double[] dmKg) {
-    List<Amount> ration = new ArrayList<>();
+  List<Serving> ration(double[] dmKg) {
+    List<Serving> ration = new ArrayList<>();
     for (int i = 0; i < free.size(); i++) {
       ration.add(free.get(i).at(dmKg[i]));
     }

@@ -7,6 +7,9 @@ import java.util.stream.Collectors;
 
 /** The sentences of the proposals: what changes, and why it is enough or is not. */
 final class Reasons {
+  /** Dry matter within this share of today's is called equal: a step of the scale. */
+  private static final double EQUAL_DRY_MATTER = 0.05;
+
   private Reasons() {}
 
   static String number(double value) {
@@ -62,10 +65,9 @@ final class Reasons {
   }
 
   static String swap(RemedyRequest request, Draft draft) {
-    String lot = names(forage(draft));
     return "Feed "
-        + lot
-        + " at equal dry matter"
+        + names(forage(draft))
+        + dryMatter(request, draft)
         + bucket(request, draft)
         + ": "
         + verdict(draft.diet())
@@ -73,13 +75,35 @@ final class Reasons {
         + ".";
   }
 
-  static String controlled(RemedyRequest request, Draft draft, Candidate item, boolean isLeast) {
+  private static String dryMatter(RemedyRequest request, Draft draft) {
+    double now = MixModel.forageDm(request.ration());
+    double then = MixModel.forageDm(draft.ration());
+    if (Math.abs(then - now) <= EQUAL_DRY_MATTER * now) {
+      return " at equal dry matter";
+    }
+    return then > now ? " with more dry matter than today" : " with less dry matter than today";
+  }
+
+  /** The least share that is enough, in weighable amounts. */
+  static String leastShare(RemedyRequest request, Draft draft, Candidate item) {
     double forage = MixModel.forageDm(draft.ration());
     double share = forage > 0 ? draft.dmOf(item) / forage : 0;
-    return percent(share)
+    return share(percent(share), request, draft, item, ", the least share that is enough");
+  }
+
+  /** A share that is always shown. */
+  static String givenShare(RemedyRequest request, Draft draft, Candidate item, double share) {
+    String words =
+        share == 0.25 ? "A quarter" : share == 0.5 ? "Half" : share == 1 ? "All" : percent(share);
+    return share(words, request, draft, item, "");
+  }
+
+  private static String share(
+      String words, RemedyRequest request, Draft draft, Candidate item, String added) {
+    return words
         + " of the forage dry matter as "
         + item.name()
-        + (isLeast ? ", the least share that is enough" : "")
+        + added
         + bucket(request, draft)
         + ": "
         + verdict(draft.diet())
@@ -87,14 +111,14 @@ final class Reasons {
         + ".";
   }
 
-  static String blend(RemedyRequest request, Draft draft) {
+  static String mix(RemedyRequest request, Draft draft) {
     double forage = MixModel.forageDm(draft.ration());
     String parts =
         draft.ration().stream()
-            .filter(a -> a.fedAsForage() && a.item().kind() == CandidateKind.LOT)
+            .filter(a -> a.item().isForage())
             .map(a -> percent(a.dmKg() / forage) + " " + a.item().name())
-            .collect(Collectors.joining(" and "));
-    return "A blend of "
+            .collect(Collectors.joining(", "));
+    return "A mix of "
         + parts
         + " (of the forage dry matter), only if it is mixed at every"
         + " feeding"
@@ -112,13 +136,13 @@ final class Reasons {
   /** What happens in the bucket, for example {@code , no oats, less sweet feed}. */
   private static String bucket(RemedyRequest request, Draft draft) {
     StringBuilder words = new StringBuilder();
-    for (Amount a : request.ration()) {
+    for (Serving a : request.ration()) {
       double then = draft.kgOf(a.item());
       if (!a.fedAsForage() && then < a.kg() - 1e-9) {
         words.append(then <= 0 ? ", no " : ", less ").append(a.item().name());
       }
     }
-    for (Amount a : draft.ration()) {
+    for (Serving a : draft.ration()) {
       if (!a.fedAsForage() && a.kg() > request.todayKg(a.item()) + 1e-9) {
         boolean isNew = request.todayKg(a.item()) <= 0;
         words.append(isNew ? ", with " : ", more ").append(a.item().name());
@@ -137,8 +161,8 @@ final class Reasons {
     List<Candidate> added = draft.added().stream().filter(Candidate::isForage).toList();
     return added.isEmpty()
         ? draft.ration().stream()
-            .filter(Amount::fedAsForage)
-            .map(Amount::item)
+            .filter(Serving::fedAsForage)
+            .map(Serving::item)
             .filter(c -> c.kind() == CandidateKind.LOT)
             .toList()
         : added;

@@ -20,7 +20,7 @@ import java.util.Optional;
 public record Remedy(
     RemedyKind kind,
     List<RemedyItem> items,
-    List<Amount> then,
+    List<Serving> then,
     boolean isEnough,
     String why,
     Optional<CheckedDiet> diet,

@@ -2,7 +2,9 @@ package rickyard.core.remedy;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -24,8 +26,8 @@ import java.util.TreeMap;
  */
 public record RemedyRequest(
     HorseFacts horse,
-    List<Amount> ration,
-    List<Amount> present,
+    List<Serving> ration,
+    List<Serving> present,
     List<Candidate> reach,
     List<DietLimit> dietLimits,
     List<MealLimit> mealLimits,
@@ -37,8 +39,8 @@ public record RemedyRequest(
 
   public RemedyRequest {
     requireNonNull(horse, "horse");
-    ration = List.copyOf(ration);
-    present = List.copyOf(present);
+    ration = merged(ration);
+    present = merged(present);
     reach = reach.stream().sorted(Candidate.BY_KEY).toList();
     dietLimits = List.copyOf(dietLimits);
     mealLimits = List.copyOf(mealLimits);
@@ -49,21 +51,33 @@ public record RemedyRequest(
     requireNonNull(check, "check");
   }
 
+  /** Each item once for each way of feeding, in the order of its first serving. */
+  private static List<Serving> merged(List<Serving> servings) {
+    Map<String, Serving> byKey = new LinkedHashMap<>();
+    for (Serving s : servings) {
+      byKey.merge(
+          s.item().key() + (s.fedAsForage() ? "\u0000forage" : "\u0000bucket"),
+          s,
+          (a, b) -> a.withKg(a.kg() + b.kg()));
+    }
+    return List.copyOf(byKey.values());
+  }
+
   ScaleSteps steps() {
     return settings.steps(units);
   }
 
-  /** Dry matter of the item in the ration today, kg per day. */
-  double todayDmKg(Candidate item) {
-    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Amount::dmKg).sum();
+  /** Dry matter of the item in the ration today, fed the same way, kg per day. */
+  double todayDmKg(FreeItem item) {
+    return ration.stream().filter(item::isOf).mapToDouble(Serving::dmKg).sum();
   }
 
   double todayKg(Candidate item) {
-    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Amount::kg).sum();
+    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Serving::kg).sum();
   }
 
   /** Kg of dry matter per day taken away from today's ration or added to it. */
-  double changeDmKg(List<Amount> then) {
+  double changeDmKg(List<Serving> then) {
     SortedMap<String, Double> byKey = new TreeMap<>();
     ration.forEach(a -> byKey.merge(a.item().key(), -a.dmKg(), Double::sum));
     then.forEach(a -> byKey.merge(a.item().key(), a.dmKg(), Double::sum));
@@ -71,14 +85,14 @@ public record RemedyRequest(
   }
 
   /** Cost per day of what has a price. */
-  static double costPerDay(List<Amount> then) {
+  static double costPerDay(List<Serving> then) {
     return then.stream().mapToDouble(a -> a.kg() * a.item().stock().pricePerKg().orElse(0)).sum();
   }
 
   /** The forage that a proposal replaces: hay of lots, or all forage where no lot is fed. */
-  List<Amount> replaceable() {
-    List<Amount> forage = ration.stream().filter(a -> a.fedAsForage() && a.kg() > 0).toList();
-    List<Amount> lots = forage.stream().filter(a -> a.item().kind() == CandidateKind.LOT).toList();
+  List<Serving> replaceable() {
+    List<Serving> forage = ration.stream().filter(a -> a.fedAsForage() && a.kg() > 0).toList();
+    List<Serving> lots = forage.stream().filter(a -> a.item().kind() == CandidateKind.LOT).toList();
     return lots.isEmpty() ? forage : lots;
   }
 

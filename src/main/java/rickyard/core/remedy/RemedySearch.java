@@ -47,6 +47,9 @@ public final class RemedySearch {
           forage(true).stream().filter(Remedy::isEnough).filter(r -> isNew(r, found)).toList());
     }
     retest(today).ifPresent(found::add);
+    if (found.stream().noneMatch(r -> r.isEnough() && r.kind() != RemedyKind.HOLD)) {
+      found.addAll(controlledWithOneMore());
+    }
     boolean isAnyEnough = found.stream().anyMatch(Remedy::isEnough);
     if (!isAnyEnough) {
       found.add(
@@ -55,7 +58,7 @@ public final class RemedySearch {
               List.of(),
               List.of(),
               false,
-              new Conflict(request).sentence(),
+              new Conflict(request).sentence(nearest(found)),
               Optional.empty(),
               0));
     }
@@ -68,6 +71,21 @@ public final class RemedySearch {
   /** A share that is not enough is shown as such; another lot only where nothing is enough. */
   private static boolean isShownWhenNotEnough(Remedy r, boolean isAnyEnough) {
     return r.kind() != RemedyKind.SWAP || !isAnyEnough;
+  }
+
+  /** Why the proposal that comes nearest is not enough; empty if there is none. */
+  private static String nearest(List<Remedy> found) {
+    return found.stream()
+        .filter(r -> r.diet().isPresent())
+        .min(
+            Comparator.comparingDouble(
+                r ->
+                    r.diet()
+                        .flatMap(CheckedDiet::leading)
+                        .map(l -> l.pOver().orElse(1))
+                        .orElse(1.0)))
+        .map(Remedy::why)
+        .orElse("");
   }
 
   private static boolean isNew(Remedy remedy, List<Remedy> found) {
@@ -97,9 +115,17 @@ public final class RemedySearch {
     }
     CheckedDiet diet = request.check().check(request.present());
     Draft draft = new Draft(request.present(), List.of(), diet, 0);
-    List<RemedyItem> items = items(draft.ration());
+    List<RemedyItem> items = items(request.present(), draft.ration());
     return diet.isEnough()
-        ? Optional.of(remedy(RemedyKind.HOLD, draft, Reasons.hold(draft, items)))
+        ? Optional.of(
+            new Remedy(
+                RemedyKind.HOLD,
+                items,
+                draft.ration(),
+                true,
+                Reasons.hold(draft, items),
+                Optional.of(diet),
+                0))
         : Optional.empty();
   }
 
@@ -114,7 +140,7 @@ public final class RemedySearch {
     forage
         .blend()
         .map(completion::of)
-        .ifPresent(d -> found.add(remedy(RemedyKind.BLEND, d, Reasons.blend(request, d))));
+        .ifPresent(d -> found.add(remedy(RemedyKind.BLEND, d, Reasons.mix(request, d))));
     return found;
   }
 
@@ -126,24 +152,40 @@ public final class RemedySearch {
       return found;
     }
     Candidate item = best.get();
-    forage.leastShare(item).ifPresent(d -> addControlled(found, d, item, true));
+    forage
+        .leastShare(item)
+        .map(completion::of)
+        .filter(d -> d.diet().isEnough())
+        .ifPresent(d -> addControlled(found, d, Reasons.leastShare(request, d, item)));
     if (!freesBucket) {
       for (double share : request.settings().controlledShares()) {
-        forage.share(item, share).ifPresent(d -> addControlled(found, d, item, false));
+        forage
+            .share(item, share)
+            .map(completion::of)
+            .ifPresent(d -> addControlled(found, d, Reasons.givenShare(request, d, item, share)));
       }
     }
     return found;
   }
 
-  private void addControlled(List<Remedy> found, Draft draft, Candidate item, boolean isLeast) {
-    Draft done = completion.of(draft);
-    boolean isLeastEnough = isLeast && done.diet().isEnough();
-    Remedy remedy =
-        remedy(RemedyKind.CONTROLLED, done, Reasons.controlled(request, done, item, isLeastEnough));
-    boolean isWorthShowing = !isLeast || isLeastEnough;
-    if (isWorthShowing && isNew(remedy, found)) {
+  private void addControlled(List<Remedy> found, Draft draft, String why) {
+    Remedy remedy = remedy(RemedyKind.CONTROLLED, draft, why);
+    if (isNew(remedy, found)) {
       found.add(remedy);
     }
+  }
+
+  /** A controlled forage together with one more item, where neither alone is enough. */
+  private List<Remedy> controlledWithOneMore() {
+    ForageProposals forage = new ForageProposals(request, false);
+    return forage.controlled().stream()
+        .flatMap(c -> forage.leastShareWithOneMore(c).stream())
+        .filter(d -> d.diet().isEnough())
+        .min(Draft.BEST_FIRST)
+        .map(completion::of)
+        .map(d -> remedy(RemedyKind.CONTROLLED, d, Reasons.mix(request, d)))
+        .stream()
+        .toList();
   }
 
   private Optional<Candidate> bestControlled(ForageProposals forage) {
@@ -201,7 +243,7 @@ public final class RemedySearch {
   private Remedy remedy(RemedyKind kind, Draft draft, String why) {
     return new Remedy(
         kind,
-        items(draft.ration()),
+        items(request.ration(), draft.ration()),
         draft.ration(),
         draft.diet().isEnough(),
         why,
@@ -210,23 +252,23 @@ public final class RemedySearch {
   }
 
   /** The whole changed ration: today's items in their order, then the new ones by id. */
-  private List<RemedyItem> items(List<Amount> then) {
+  private List<RemedyItem> items(List<Serving> now, List<Serving> then) {
     List<RemedyItem> items = new ArrayList<>();
-    for (Amount a : request.ration()) {
+    for (Serving a : now) {
       double kg =
           then.stream()
               .filter(t -> t.item().isSameAs(a.item()) && t.fedAsForage() == a.fedAsForage())
-              .mapToDouble(Amount::kg)
+              .mapToDouble(Serving::kg)
               .sum();
       items.add(item(a.item(), a.kg(), kg, a.fedAsForage()));
     }
     then.stream()
         .filter(
             t ->
-                request.ration().stream()
+                now.stream()
                     .noneMatch(
                         a -> a.item().isSameAs(t.item()) && a.fedAsForage() == t.fedAsForage()))
-        .sorted(Comparator.comparing(Amount::item, Candidate.BY_KEY))
+        .sorted(Comparator.comparing(Serving::item, Candidate.BY_KEY))
         .forEach(t -> items.add(item(t.item(), 0, t.kg(), t.fedAsForage())));
     return items;
   }

@@ -2,6 +2,7 @@ package rickyard.core.remedy;
 
 import static java.util.Objects.requireNonNull;
 
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -63,12 +64,17 @@ public record ScaleSteps(MassUnit unit, List<Step> steps) {
   public double neighbourKg(double kg, int stepsAway) {
     double size = step(kg).size();
     double count = Math.floor(kg / unit.kg() / size + TIE) + stepsAway;
-    return Math.max(0, count * size) * unit.kg();
+    return multipleKg(Math.max(0, count), size);
   }
 
   /** The nearest weighable amount, kg; ties go up. */
   public double nearestKg(double kg) {
     double size = step(kg).size();
-    return Math.floor(kg / unit.kg() / size + 0.5 + TIE) * size * unit.kg();
+    return multipleKg(Math.floor(kg / unit.kg() / size + 0.5 + TIE), size);
+  }
+
+  /** Multiplied in decimals, so that 14 steps of 0.1 are 1.4. */
+  private double multipleKg(double count, double size) {
+    return BigDecimal.valueOf(size).multiply(BigDecimal.valueOf(count)).doubleValue() * unit.kg();
   }
 }

@@ -3,6 +3,8 @@ package rickyard.core.remedy;
 import static java.util.Objects.requireNonNull;
 
 import java.util.OptionalDouble;
+import rickyard.core.forage.Lot;
+import rickyard.core.nutrition.Feed;
 
 /**
  * How much of an item there is, how it is sold and what others take of it.
@@ -22,6 +24,8 @@ public record Stock(
   public static final Stock UNKNOWN =
       new Stock(OptionalDouble.empty(), 0, OptionalDouble.empty(), OptionalDouble.empty());
 
+  private static final double KG_PER_TONNE = 1000;
+
   public Stock {
     requireNonNull(stockKg, "stockKg");
     requireNonNull(unitKg, "unitKg");
@@ -29,6 +33,30 @@ public record Stock(
     if (!(othersKgPerDay >= 0 && Double.isFinite(othersKgPerDay))) {
       throw new IllegalArgumentException("use by others must be >= 0, was " + othersKgPerDay);
     }
+  }
+
+  /** Hay of a lot: its stock, bales and price. */
+  public static Stock of(Lot lot, double othersKgPerDay) {
+    OptionalDouble price = lot.pricePerTonne();
+    return new Stock(
+        lot.stockKg(),
+        othersKgPerDay,
+        lot.baleKg(),
+        price.isPresent()
+            ? OptionalDouble.of(price.getAsDouble() / KG_PER_TONNE)
+            : OptionalDouble.empty());
+  }
+
+  /** A feed that can be bought as it is needed: bags and price. */
+  public static Stock of(Feed feed) {
+    boolean isPriced = feed.bagKg().isPresent() && feed.pricePerBag().isPresent();
+    return new Stock(
+        OptionalDouble.empty(),
+        0,
+        feed.bagKg(),
+        isPriced
+            ? OptionalDouble.of(feed.pricePerBag().getAsDouble() / feed.bagKg().getAsDouble())
+            : OptionalDouble.empty());
   }
 
   /**

@@ -10,6 +10,8 @@ final class UncertainRow {
   /** Closer to the limit than this share of it counts as met: absorbs rounding of the optimiser. */
   static final double TOLERANCE = 1e-9;
 
+  private static final int THIRDS = 60;
+
   private final double constant;
   private final double[] slopes;
   private final double fixedVariance;
@@ -40,6 +42,34 @@ final class UncertainRow {
       sum += slopes[i] * x[i];
     }
     return (sum + z * spread(x)) / scale;
+  }
+
+  /**
+   * The least excess on the straight line between two points; the row is convex, so that thirds
+   * close in on it.
+   */
+  double leastExcessBetween(double[] from, double[] to) {
+    double low = 0;
+    double high = 1;
+    for (int i = 0; i < THIRDS; i++) {
+      double a = low + (high - low) / 3;
+      double b = high - (high - low) / 3;
+      if (excess(between(from, to, a)) <= excess(between(from, to, b))) {
+        high = b;
+      } else {
+        low = a;
+      }
+    }
+    return Math.min(
+        excess(between(from, to, (low + high) / 2)), Math.min(excess(from), excess(to)));
+  }
+
+  private static double[] between(double[] from, double[] to, double share) {
+    double[] x = new double[from.length];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = from[i] + share * (to[i] - from[i]);
+    }
+    return x;
   }
 
   private double spread(double[] x) {

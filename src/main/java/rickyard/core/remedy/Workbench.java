@@ -53,7 +53,7 @@ final class Workbench {
       if (found.isEmpty()) {
         return Optional.empty();
       }
-      List<Amount> fixed = balanced(start, found.get());
+      List<Serving> fixed = balanced(start, found.get());
       if (distance(fixed, spec.fixed()) < 1e-9) {
         return Optional.of(new Exact(spec, found.get()));
       }
@@ -63,17 +63,17 @@ final class Workbench {
   }
 
   /** The fixed part of a support with its balancers set for the chosen amounts. */
-  private List<Amount> balanced(MixSpec spec, double[] dmKg) {
-    List<Amount> whole = new ArrayList<>();
+  private List<Serving> balanced(MixSpec spec, double[] dmKg) {
+    List<Serving> whole = new ArrayList<>();
     for (int i = 0; i < dmKg.length; i++) {
       whole.add(spec.free().get(i).at(dmKg[i]));
     }
     whole.addAll(spec.fixed());
-    List<Amount> adjusted = FortifiedShare.withBalancers(request, whole);
+    List<Serving> adjusted = FortifiedShare.withBalancers(request, whole);
     return adjusted.subList(dmKg.length, adjusted.size());
   }
 
-  private static double distance(List<Amount> a, List<Amount> b) {
+  private static double distance(List<Serving> a, List<Serving> b) {
     double most = 0;
     for (int i = 0; i < a.size(); i++) {
       most = Math.max(most, Math.abs(a.get(i).kg() - b.get(i).kg()));
@@ -90,16 +90,16 @@ final class Workbench {
   Draft nearest(MixSpec spec, double[] dmKg) {
     double[] rounded = new double[dmKg.length];
     for (int i = 0; i < rounded.length; i++) {
-      rounded[i] = weighable(spec.free().get(i).item(), dmKg[i]);
+      rounded[i] = weighable(spec.free().get(i), dmKg[i]);
     }
     return draft(spec, rounded);
   }
 
   /** The nearest weighable dry matter; today's amount stays as it is. */
-  private double weighable(Candidate item, double dmKg) {
+  private double weighable(FreeItem item, double dmKg) {
     boolean isToday = Math.abs(dmKg - request.todayDmKg(item)) < NOTHING_KG;
-    double kg = request.steps().nearestKg(dmKg / item.dryMatterFraction());
-    return isToday ? dmKg : kg * item.dryMatterFraction();
+    double kg = request.steps().nearestKg(dmKg / item.item().dryMatterFraction());
+    return isToday ? dmKg : kg * item.item().dryMatterFraction();
   }
 
   private Draft nearby(MixSpec spec, double[] dmKg) {
@@ -142,7 +142,7 @@ final class Workbench {
   private List<Double> steps(FreeItem item, double dmKg) {
     double fraction = item.item().dryMatterFraction();
     double kg = dmKg / fraction;
-    double today = request.todayKg(item.item());
+    double today = request.todayDmKg(item) / fraction;
     List<Double> values = new ArrayList<>();
     for (int n = LOWEST_NEIGHBOUR; n <= HIGHEST_NEIGHBOUR; n++) {
       addWithin(values, item, request.steps().neighbourKg(kg, n));
@@ -166,13 +166,13 @@ final class Workbench {
   }
 
   private Draft draft(MixSpec spec, double[] dmKg) {
-    List<Amount> ration = new ArrayList<>();
-    for (Amount a : FortifiedShare.withBalancers(request, spec.ration(dmKg))) {
+    List<Serving> ration = new ArrayList<>();
+    for (Serving a : FortifiedShare.withBalancers(request, spec.ration(dmKg))) {
       boolean isChanged = Math.abs(a.kg() - request.todayKg(a.item())) > NOTHING_KG;
       ration.add(
           a.item().isBalancer() && isChanged ? a.withKg(request.steps().nearestKg(a.kg())) : a);
     }
-    List<Amount> fed = ration.stream().filter(a -> a.kg() > 0).toList();
+    List<Serving> fed = ration.stream().filter(a -> a.kg() > 0).toList();
     List<Candidate> added =
         spec.free().stream()
             .map(FreeItem::item)
@@ -183,10 +183,10 @@ final class Workbench {
   }
 
   /** The diet code's word, and what stock and label say against an amount that is raised. */
-  private CheckedDiet checked(List<Amount> fed) {
+  private CheckedDiet checked(List<Serving> fed) {
     CheckedDiet diet = request.check().check(fed);
     List<String> obstacles = new ArrayList<>(diet.obstacles());
-    for (Amount a : fed) {
+    for (Serving a : fed) {
       if (a.kg() > request.todayKg(a.item()) + NOTHING_KG) {
         obstacles.addAll(against(a));
       }
@@ -194,7 +194,7 @@ final class Workbench {
     return new CheckedDiet(diet.limits(), obstacles, diet.shortfalls());
   }
 
-  private List<String> against(Amount a) {
+  private List<String> against(Serving a) {
     double horizon = request.settings().stockHorizonDays();
     List<String> words = new ArrayList<>();
     if (a.kg() > a.item().stock().mostKgPerDay(horizon) + NOTHING_KG) {

@@ -28,7 +28,7 @@ final class PlainCheck implements DietCheck {
   }
 
   @Override
-  public CheckedDiet check(List<Amount> ration) {
+  public CheckedDiet check(List<Serving> ration) {
     List<CheckedLimit> limits = new ArrayList<>();
     dietLimits.forEach(l -> limits.add(diet(l, ration)));
     mealLimits.forEach(l -> limits.add(meal(l, ration)));
@@ -36,7 +36,7 @@ final class PlainCheck implements DietCheck {
     TreeMap<String, Double> shortfalls = new TreeMap<>();
     for (NutrientNeed need : needs) {
       double supply = 0;
-      for (Amount a : ration) {
+      for (Serving a : ration) {
         supply += a.dmKg() * a.item().nutrientsPerKgDm().getOrDefault(need.code(), 0.0);
       }
       if (supply < need.perDay()) {
@@ -46,11 +46,11 @@ final class PlainCheck implements DietCheck {
     return new CheckedDiet(limits, obstacles(ration), shortfalls);
   }
 
-  private List<String> obstacles(List<Amount> ration) {
+  private List<String> obstacles(List<Serving> ration) {
     double dm = 0;
     double forage = 0;
     double straw = 0;
-    for (Amount a : ration) {
+    for (Serving a : ration) {
       dm += a.dmKg();
       forage += a.item().isForage() ? a.dmKg() : 0;
       straw += a.item().isStraw() ? a.dmKg() : 0;
@@ -68,11 +68,11 @@ final class PlainCheck implements DietCheck {
     return obstacles;
   }
 
-  private CheckedLimit diet(DietLimit limit, List<Amount> ration) {
+  private CheckedLimit diet(DietLimit limit, List<Serving> ration) {
     double dm = 0;
     double sum = 0;
     double variance = 0;
-    for (Amount a : ration) {
+    for (Serving a : ration) {
       Content c = a.item().contents().get(limit.quantity());
       if (c == null) {
         return unknown(limit);
@@ -109,9 +109,9 @@ final class PlainCheck implements DietCheck {
         true);
   }
 
-  private CheckedLimit meal(MealLimit limit, List<Amount> ration) {
+  private CheckedLimit meal(MealLimit limit, List<Serving> ration) {
     double grams = 0;
-    for (Amount a : ration) {
+    for (Serving a : ration) {
       if (!a.fedAsForage()) {
         Content c = a.item().contents().getOrDefault(limit.quantity(), new Content(0, 0));
         grams += 10 * a.dmKg() * c.value() / a.meals().orElse(horse.mealsPerDay());

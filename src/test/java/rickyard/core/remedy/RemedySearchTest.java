@@ -35,13 +35,13 @@ class RemedySearchTest {
   private static double dm(Remedy remedy, String id) {
     return remedy.then().stream()
         .filter(a -> a.item().id().equals(id))
-        .mapToDouble(Amount::dmKg)
+        .mapToDouble(Serving::dmKg)
         .sum();
   }
 
   @Test
   void aRationThatClearsNeedsNothing() {
-    var ration = List.of(Amount.ofForage(lot("LOW", 7, 0.8), 10));
+    var ration = List.of(Serving.ofForage(lot("LOW", 7, 0.8), 10));
 
     assertTrue(
         RemedySearch.search(request(horse(500), ration, List.of(), nscLimit(10, 1.645))).isEmpty());
@@ -49,7 +49,7 @@ class RemedySearchTest {
 
   @Test
   void aLowLotIsSwappedInAtEqualDryMatter() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var low = lot("LOW", 7, 0.8, 0.8);
 
     var found = RemedySearch.search(request(horse(500), ration, List.of(low), nscLimit(10, 1.645)));
@@ -63,7 +63,7 @@ class RemedySearchTest {
 
   @Test
   void everyShareOfControlledForageIsShownAlsoWhereItIsNotEnough() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var found =
         RemedySearch.search(
             request(horse(500), ration, List.of(controlled("BAG", 7, 0.4)), nscLimit(10, 1.645)));
@@ -86,23 +86,23 @@ class RemedySearchTest {
   @Test
   void holdSaysHowLongThePresentForageLasts() {
     var old = Yard.with(lot("OLD", 7, 0.8), stock(200, 10));
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var base = request(horse(500), ration, List.of(), nscLimit(10, 1.645));
-    var withPresent = withPresent(base, List.of(Amount.ofForage(old, 10)));
+    var withPresent = withPresent(base, List.of(Serving.ofForage(old, 10)));
 
     var hold = RemedySearch.search(withPresent).get(0);
 
     assertEquals(RemedyKind.HOLD, hold.kind());
     assertTrue(hold.isEnough());
     assertTrue(hold.why().contains("it lasts 10 days"), hold.why());
-    assertEquals(10, hold.items().get(1).daysOfStock().orElseThrow(), 1e-9);
+    assertEquals(10, hold.items().get(0).daysOfStock().orElseThrow(), 1e-9);
   }
 
   private static Stock stock(double kg, double others) {
     return new Stock(OptionalDouble.of(kg), others, OptionalDouble.of(20), OptionalDouble.of(0.25));
   }
 
-  private static RemedyRequest withPresent(RemedyRequest r, List<Amount> present) {
+  private static RemedyRequest withPresent(RemedyRequest r, List<Serving> present) {
     return new RemedyRequest(
         r.horse(),
         r.ration(),
@@ -119,7 +119,7 @@ class RemedySearchTest {
 
   @Test
   void aLotWhoseStockDoesNotLastIsNotEnoughForAll() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var few = Yard.with(lot("FEW", 5, 0.5), stock(400, 5));
 
     var found = RemedySearch.search(request(horse(500), ration, List.of(few), nscLimit(10, 1.645)));
@@ -132,7 +132,7 @@ class RemedySearchTest {
 
   @Test
   void aBlendIsForEveryFeedingOnly() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var low = Yard.with(lot("LOW", 5, 0.5), stock(270, 0));
 
     var found = RemedySearch.search(request(horse(500), ration, List.of(low), nscLimit(10, 1.645)));
@@ -148,7 +148,7 @@ class RemedySearchTest {
     var grain =
         Yard.item(
             "GRAIN", CandidateKind.FEED, "concentrate", "meal", false, 0.9, 50, 2, Label.NONE);
-    var ration = List.of(Amount.ofForage(lot("LOW", 7, 0.8), 10), bucket(grain, 1, 2));
+    var ration = List.of(Serving.ofForage(lot("LOW", 7, 0.8), 10), bucket(grain, 1, 2));
     var meal = new MealLimit("meal", NSC, "NSC (WSC + starch)", 50, 0);
 
     var found =
@@ -170,7 +170,7 @@ class RemedySearchTest {
 
   @Test
   void borderlineAloneProposesASecondTest() {
-    var ration = List.of(Amount.ofForage(lot("NEAR", 9.4, 1), 10));
+    var ration = List.of(Serving.ofForage(lot("NEAR", 9.4, 1), 10));
 
     var found = RemedySearch.search(request(horse(500), ration, List.of(), nscLimit(10, 1.645)));
 
@@ -182,7 +182,7 @@ class RemedySearchTest {
                 RemedySearch.search(
                     request(
                         horse(500),
-                        List.of(Amount.ofForage(HIGH, 10)),
+                        List.of(Serving.ofForage(HIGH, 10)),
                         List.of(),
                         nscLimit(10, 1.645))),
                 RemedyKind.RETEST)
@@ -192,7 +192,7 @@ class RemedySearchTest {
 
   @Test
   void whereNothingIsEnoughTheConflictIsNamed() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var found =
         RemedySearch.search(
             request(horse(500), ration, List.of(lot("ALSO", 12, 1)), nscLimit(10, 1.645)));
@@ -207,7 +207,7 @@ class RemedySearchTest {
 
   @Test
   void aDentalHorseGetsWhatItCanChewFirst() {
-    var ration = List.of(Amount.ofForage(HIGH, 10));
+    var ration = List.of(Serving.ofForage(HIGH, 10));
     var found =
         RemedySearch.search(
             request(
@@ -229,7 +229,7 @@ class RemedySearchTest {
         RemedySearch.search(
             request(
                 horse(500),
-                List.of(Amount.ofForage(lot("MILD", 11, 0.8), 10)),
+                List.of(Serving.ofForage(lot("MILD", 11, 0.8), 10)),
                 List.of(straw),
                 nscLimit(10, 1.645)));
 
@@ -255,7 +255,7 @@ class RemedySearchTest {
         RemedySearch.search(
             request(
                 horse(500),
-                List.of(Amount.ofForage(HIGH, 10)),
+                List.of(Serving.ofForage(HIGH, 10)),
                 List.of(lot("LOW", 6, 0.5), salt, e),
                 List.of(nscLimit(10, 1.645)),
                 List.of(),
@@ -273,7 +273,7 @@ class RemedySearchTest {
 
   @Test
   void theBalancerFollowsTheShareOfFortifiedForage() {
-    var ration = List.of(Amount.ofForage(HIGH, 10), bucket(balancer("BAL"), 0.5, 2));
+    var ration = List.of(Serving.ofForage(HIGH, 10), bucket(balancer("BAL"), 0.5, 2));
     var found =
         RemedySearch.search(
             request(horse(500), ration, List.of(controlled("BAG", 6, 0.4)), nscLimit(10, 0)));
@@ -289,7 +289,7 @@ class RemedySearchTest {
     var grain =
         Yard.item(
             "GRAIN", CandidateKind.FEED, "concentrate", "meal", false, 0.9, 50, 2, Label.NONE);
-    var ration = List.of(Amount.ofForage(HIGH, 10), bucket(grain, 1, 2));
+    var ration = List.of(Serving.ofForage(HIGH, 10), bucket(grain, 1, 2));
     var meal = new MealLimit("meal", NSC, "NSC (WSC + starch)", 50, 0);
 
     var found =
@@ -310,7 +310,7 @@ class RemedySearchTest {
 
   @Test
   void theSameRequestGivesTheSameAnswerBitForBit() {
-    var ration = List.of(Amount.ofForage(HIGH, 10), bucket(balancer("BAL"), 0.5, 2));
+    var ration = List.of(Serving.ofForage(HIGH, 10), bucket(balancer("BAL"), 0.5, 2));
     var reach = List.of(controlled("BAG", 6, 0.4), lot("A", 9, 1), lot("B", 8, 1.3));
     var request = request(horse(480), ration, reach, nscLimit(10, 1.645));
 
@@ -342,11 +342,117 @@ class RemedySearchTest {
         RemedySearch.search(
             request(
                 horse(500),
-                List.of(Amount.ofForage(HIGH, 10)),
+                List.of(Serving.ofForage(HIGH, 10)),
                 List.of(unknown),
                 nscLimit(10, 1.645)));
 
     assertTrue(found.stream().noneMatch(Remedy::isEnough), found.toString());
     assertTrue(found.stream().noneMatch(r -> kg(r, "UNTESTED") > 0), found.toString());
+  }
+
+  @Test
+  void controlledForageThatIsAlreadyFedCountsInTheShare() {
+    var bag = controlled("BAG", 6, 0.4);
+    var ration = List.of(Serving.ofForage(HIGH, 8), Serving.ofForage(bag, 2));
+
+    var found = RemedySearch.search(request(horse(500), ration, List.of(bag), nscLimit(10, 0)));
+
+    double target = 8 * 0.88 + 2 * 0.9;
+    for (Remedy r : of(found, RemedyKind.CONTROLLED)) {
+      assertEquals(target, dm(r, "BAG") + dm(r, "HIGH"), 0.3, r.why());
+    }
+    assertEquals(0.5, dm(found.get(0), "BAG") / target, 0.06, found.get(0).why());
+  }
+
+  @Test
+  void controlledForageAndAnotherLotTogetherWhereNeitherLasts() {
+    var ration = List.of(Serving.ofForage(lot("VERY", 18, 1), 10));
+    var bag = Yard.with(controlled("BAG", 6, 0.4), stock(120, 0));
+    var few = Yard.with(lot("FEW", 6, 0.6), stock(105, 0));
+
+    var found =
+        RemedySearch.search(request(horse(500), ration, List.of(bag, few), nscLimit(12, 0.8)));
+
+    var both = found.get(0);
+    assertTrue(both.isEnough(), found.toString());
+    assertEquals(RemedyKind.CONTROLLED, both.kind());
+    assertTrue(kg(both, "BAG") <= 4 && kg(both, "BAG") > 0, both.why());
+    assertTrue(kg(both, "FEW") <= 3.5 && kg(both, "FEW") > 0, both.why());
+  }
+
+  @Test
+  void twoRowsOfOneItemAreOneItem() {
+    var ration = List.of(Serving.ofForage(HIGH, 6), Serving.ofForage(HIGH, 4));
+
+    var swap =
+        of(
+                RemedySearch.search(
+                    request(horse(500), ration, List.of(lot("LOW", 6, 0.5)), nscLimit(10, 1.645))),
+                RemedyKind.SWAP)
+            .get(0);
+
+    assertEquals(2, swap.items().size());
+    assertEquals(10, swap.items().get(0).nowKg(), 0);
+    assertEquals(10, kg(swap, "LOW"), 1e-9);
+  }
+
+  @Test
+  void potassiumIsKeptDownForHyppAsAnyOtherLimit() {
+    var hay = potassium(lot("HAY", 9, 0), 2.0);
+    var pulp =
+        potassium(
+            Yard.item(
+                "BAG",
+                CandidateKind.FEED,
+                "controlled-forage",
+                "pellets",
+                true,
+                0.9,
+                9,
+                0,
+                Yard.fullRate(1.5, 2)),
+            0.4);
+    var limit = new DietLimit("k", "k", "potassium", 1.1, true, 0, true);
+
+    var found =
+        RemedySearch.search(
+            request(horse(500, "hypp"), List.of(Serving.ofForage(hay, 10)), List.of(pulp), limit));
+
+    // share p of dry matter with (1 - p) 2.0 + p 0.4 = 1.1: p = 0.9 / 1.6, mass balance
+    assertEquals(0.5625, dm(found.get(0), "BAG") / 8.8, 0.06, found.get(0).why());
+    assertTrue(found.get(0).isEnough());
+  }
+
+  private static Candidate potassium(Candidate c, double k) {
+    var contents = new java.util.TreeMap<>(c.contents());
+    contents.put("k", new Content(k, 0));
+    return new Candidate(
+        c.id(),
+        c.batch(),
+        c.name(),
+        c.kind(),
+        c.role(),
+        c.form(),
+        c.isForage(),
+        c.isStraw(),
+        c.dryMatterFraction(),
+        contents,
+        c.nutrientsPerKgDm(),
+        c.stock(),
+        c.label());
+  }
+
+  @Test
+  void aRationBelowTheFloorIsBroughtUpToIt() {
+    var hay = lot("LOW", 7, 0.8);
+    var ration = List.of(Serving.ofForage(hay, 5));
+
+    var found = RemedySearch.search(request(horse(500), ration, List.of(hay), nscLimit(10, 1.645)));
+
+    var more = found.get(0);
+    assertTrue(more.isEnough(), more.why());
+    // floor of the test's intake: 1.25 % of 500 kg = 6.25 kg of dry matter = 7.1 kg of hay
+    assertEquals(7.5, kg(more, "LOW"), 1e-9);
+    assertTrue(more.why().contains("with more dry matter than today"), more.why());
   }
 }

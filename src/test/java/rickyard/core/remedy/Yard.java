@@ -119,8 +119,8 @@ final class Yard {
     return item(id, CandidateKind.FEED, "balancer", "pellets", false, 0.9, 12, 0.4, dose(0.4, 0.6));
   }
 
-  static Amount bucket(Candidate item, double kg, int meals) {
-    return new Amount(item, kg, false, OptionalInt.of(meals));
+  static Serving bucket(Candidate item, double kg, int meals) {
+    return new Serving(item, kg, false, OptionalInt.of(meals));
   }
 
   static HorseFacts horse(double bodyWeightKg, String... conditions) {
@@ -136,13 +136,13 @@ final class Yard {
   }
 
   static RemedyRequest request(
-      HorseFacts horse, List<Amount> ration, List<Candidate> reach, DietLimit limit) {
+      HorseFacts horse, List<Serving> ration, List<Candidate> reach, DietLimit limit) {
     return request(horse, ration, reach, List.of(limit), List.of(), List.of(), MassUnit.KG);
   }
 
   static RemedyRequest request(
       HorseFacts horse,
-      List<Amount> ration,
+      List<Serving> ration,
       List<Candidate> reach,
       List<DietLimit> limits,
       List<MealLimit> meals,

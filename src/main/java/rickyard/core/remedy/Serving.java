@@ -12,8 +12,8 @@ import java.util.OptionalInt;
  * @param fedAsForage fed as forage (true) or in the bucket (false)
  * @param meals bucket meals a day that it is spread over; the horse's own number where empty
  */
-public record Amount(Candidate item, double kg, boolean fedAsForage, OptionalInt meals) {
-  public Amount {
+public record Serving(Candidate item, double kg, boolean fedAsForage, OptionalInt meals) {
+  public Serving {
     requireNonNull(item, "item");
     requireNonNull(meals, "meals");
     if (!(Double.isFinite(kg) && kg >= 0)) {
@@ -22,13 +22,13 @@ public record Amount(Candidate item, double kg, boolean fedAsForage, OptionalInt
   }
 
   /** Fed as forage. */
-  public static Amount ofForage(Candidate item, double kg) {
-    return new Amount(item, kg, true, OptionalInt.empty());
+  public static Serving ofForage(Candidate item, double kg) {
+    return new Serving(item, kg, true, OptionalInt.empty());
   }
 
   /** Fed in the bucket, over the horse's own number of meals. */
-  public static Amount ofBucket(Candidate item, double kg) {
-    return new Amount(item, kg, false, OptionalInt.empty());
+  public static Serving ofBucket(Candidate item, double kg) {
+    return new Serving(item, kg, false, OptionalInt.empty());
   }
 
   /** Dry matter, kg per day. */
@@ -36,7 +36,7 @@ public record Amount(Candidate item, double kg, boolean fedAsForage, OptionalInt
     return kg * item.dryMatterFraction();
   }
 
-  Amount withKg(double other) {
-    return new Amount(item, other, fedAsForage, meals);
+  Serving withKg(double other) {
+    return new Serving(item, other, fedAsForage, meals);
   }
 }

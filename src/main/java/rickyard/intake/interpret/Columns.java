@@ -1,0 +1,57 @@
+package rickyard.intake.interpret;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rickyard.intake.grid.Cell;
+
+/** Which heading stands over which cell: by column number in a table, by position on a page. */
+final class Columns {
+  /** How far a figure may stand beside its heading without touching it, in points. */
+  private static final double REACH = 14;
+
+  private Columns() {}
+
+  /** The piece of a line that stands over a cell. */
+  static Optional<Piece> over(List<Piece> line, Cell cell, boolean certain) {
+    if (certain) {
+      return line.stream().filter(p -> p.cell().column() == cell.column()).findFirst();
+    }
+    Optional<Piece> touching =
+        line.stream()
+            .filter(p -> p.cell().overlap(cell) > 0)
+            .max(
+                Comparator.comparingDouble((Piece p) -> p.cell().overlap(cell))
+                    .thenComparingDouble(p -> -rightEdges(p.cell(), cell)));
+    if (touching.isPresent()) {
+      return touching;
+    }
+    List<Piece> near = line.stream().filter(p -> gap(p.cell(), cell) <= REACH).toList();
+    return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+  }
+
+  /** The piece of an upper line that spans a cell: the one over it, else the nearest. */
+  static Optional<Piece> spanning(List<Piece> line, Cell cell, boolean certain) {
+    if (certain) {
+      return line.stream()
+          .filter(p -> p.cell().column() <= cell.column())
+          .max(Comparator.comparingInt(p -> p.cell().column()));
+    }
+    Comparator<Piece> nearest =
+        Comparator.comparingDouble((Piece p) -> gap(p.cell(), cell))
+            .thenComparingDouble(p -> Math.abs(middle(p.cell()) - middle(cell)));
+    return line.stream().min(nearest);
+  }
+
+  private static double rightEdges(Cell a, Cell b) {
+    return Math.abs(a.right() - b.right());
+  }
+
+  static double gap(Cell a, Cell b) {
+    return Math.max(0, Math.max(a.left() - b.right(), b.left() - a.right()));
+  }
+
+  private static double middle(Cell cell) {
+    return (cell.left() + cell.right()) / 2;
+  }
+}

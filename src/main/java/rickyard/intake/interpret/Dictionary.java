@@ -1,0 +1,128 @@
+package rickyard.intake.interpret;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.core.forage.AnalyteCode;
+
+/**
+ * What the reader knows of words: the analytes with their units, and every spelling in every
+ * language.
+ *
+ * <p>A text is read from left to right; at each word the longest spelling of the kinds in question
+ * wins. There is no likeness and no distance: a word is known or it is not.
+ */
+public final class Dictionary {
+  private final SortedMap<AnalyteCode, AnalyteRule> analytes;
+  private final Map<String, List<Phrase>> byFirstWord;
+  private final String digest;
+
+  /**
+   * Makes a dictionary.
+   *
+   * @param analytes the rules, one for each code
+   * @param phrases the spellings
+   * @param digest identifies the tables that it was made from
+   */
+  public Dictionary(List<AnalyteRule> analytes, List<Phrase> phrases, String digest) {
+    SortedMap<AnalyteCode, AnalyteRule> rules = new TreeMap<>();
+    analytes.forEach(rule -> rules.put(rule.analyte().code(), rule));
+    this.analytes = Collections.unmodifiableSortedMap(rules);
+    this.byFirstWord = index(phrases);
+    this.digest = digest;
+  }
+
+  private static Map<String, List<Phrase>> index(List<Phrase> phrases) {
+    Comparator<Phrase> longestFirst =
+        Comparator.comparingInt((Phrase p) -> -p.words().size())
+            .thenComparing(Phrase::kind)
+            .thenComparing(Phrase::meaning);
+    Map<String, List<Phrase>> index = new TreeMap<>();
+    phrases.stream()
+        .sorted(longestFirst)
+        .forEach(p -> index.computeIfAbsent(p.words().get(0), k -> new ArrayList<>()).add(p));
+    index.replaceAll((word, list) -> List.copyOf(list));
+    return index;
+  }
+
+  /** The analytes by code. */
+  public SortedMap<AnalyteCode, AnalyteRule> analytes() {
+    return analytes;
+  }
+
+  /** SHA-256 of the tables behind it. */
+  public String digest() {
+    return digest;
+  }
+
+  Optional<AnalyteRule> find(String code) {
+    return Optional.ofNullable(analytes.get(new AnalyteCode(code)));
+  }
+
+  /** What a text says when only the kinds given are looked for. */
+  Meaning read(String text, Set<Kind> kinds) {
+    return read(Words.of(text), kinds);
+  }
+
+  Meaning read(List<String> words, Set<Kind> kinds) {
+    List<Phrase> found = new ArrayList<>();
+    List<String> unknown = new ArrayList<>();
+    int at = 0;
+    while (at < words.size()) {
+      Optional<Phrase> phrase = longestAt(words, at, kinds);
+      if (phrase.isPresent()) {
+        found.add(phrase.get());
+        at += phrase.get().words().size();
+      } else {
+        unknown.add(words.get(at));
+        at++;
+      }
+    }
+    return new Meaning(words, found, unknown);
+  }
+
+  private Optional<Phrase> longestAt(List<String> words, int at, Set<Kind> kinds) {
+    for (Phrase phrase : byFirstWord.getOrDefault(words.get(at), List.of())) {
+      int end = at + phrase.words().size();
+      if (kinds.contains(phrase.kind())
+          && end <= words.size()
+          && words.subList(at, end).equals(phrase.words())) {
+        return Optional.of(phrase);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The sets of kinds that make sense in each kind of cell. */
+  static final Set<Kind> IN_LABEL =
+      EnumSet.of(
+          Kind.ANALYTE,
+          Kind.RATIO,
+          Kind.UNIT,
+          Kind.BASIS,
+          Kind.STATEMENT,
+          Kind.METHOD,
+          Kind.FILLER);
+
+  static final Set<Kind> IN_MARK =
+      EnumSet.of(Kind.RATIO, Kind.UNIT, Kind.BASIS, Kind.STATEMENT, Kind.METHOD, Kind.FILLER);
+
+  static final Set<Kind> IN_HEADING =
+      EnumSet.of(
+          Kind.ROLE,
+          Kind.FIELD,
+          Kind.RATIO,
+          Kind.UNIT,
+          Kind.BASIS,
+          Kind.STATEMENT,
+          Kind.METHOD,
+          Kind.SUBJECT,
+          Kind.FILLER);
+}

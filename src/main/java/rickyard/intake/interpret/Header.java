@@ -1,0 +1,73 @@
+package rickyard.intake.interpret;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.intake.grid.Cell;
+
+/**
+ * The lines over a table: headings, and lines that give a field of the sample for each column.
+ *
+ * @param lines heading lines from top to bottom; the last one stands directly over the columns
+ * @param fieldLines lines such as 'Lot | A | B'
+ * @param certain whether columns are certain
+ */
+record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, boolean certain) {
+  /** Fields that tell one sample from another. */
+  static final Set<String> OF_SAMPLE =
+      Set.of("lot", "sample", "lab_no", "batch", "material", "sampled", "cores");
+
+  Header {
+    lines = List.copyOf(lines);
+    fieldLines = List.copyOf(fieldLines);
+  }
+
+  static Header none(Dictionary dictionary, boolean certain) {
+    return new Header(dictionary, List.of(), List.of(), certain);
+  }
+
+  boolean isNone() {
+    return lines.isEmpty() && fieldLines.isEmpty();
+  }
+
+  /** What stands over a cell. */
+  Heading over(Cell cell) {
+    List<String> texts = new ArrayList<>();
+    SortedMap<String, String> fields = new TreeMap<>();
+    for (int i = 0; i < lines.size(); i++) {
+      List<Piece> pieces = lines.get(i).pieces();
+      Optional<Piece> piece =
+          i == lines.size() - 1
+              ? Columns.over(pieces, cell, certain)
+              : Columns.spanning(pieces, cell, certain);
+      piece.ifPresent(p -> add(p, texts, fields));
+    }
+    for (Line line : fieldLines) {
+      String field = line.pieces().get(0).field().map(FieldMark::field).orElse("");
+      Columns.spanning(line.pieces().subList(1, line.pieces().size()), cell, certain)
+          .ifPresent(p -> fields.put(field, p.text()));
+    }
+    String text = String.join(" ", texts);
+    return new Heading(text, dictionary.read(text, Dictionary.IN_HEADING), fields);
+  }
+
+  private static void add(Piece piece, List<String> texts, SortedMap<String, String> fields) {
+    Optional<FieldMark> field =
+        piece.field().filter(f -> !f.value().isEmpty() && OF_SAMPLE.contains(f.field()));
+    if (field.isPresent()) {
+      fields.put(field.get().field(), field.get().value());
+    } else {
+      texts.add(piece.text());
+    }
+  }
+
+  /** Whether any of its columns is known to hold results. */
+  boolean hasResults() {
+    return lines.stream()
+        .flatMap(line -> line.pieces().stream())
+        .anyMatch(piece -> over(piece.cell()).isResult());
+  }
+}

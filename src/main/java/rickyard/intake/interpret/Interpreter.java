@@ -1,0 +1,88 @@
+package rickyard.intake.interpret;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rickyard.core.forage.Doubt;
+import rickyard.core.forage.Report;
+import rickyard.core.forage.Sample;
+import rickyard.intake.grid.Grid;
+
+/**
+ * Reads a grid as a laboratory's report. A function of the grid and the dictionary: no clock, no
+ * register, no knowledge of any laboratory.
+ *
+ * <p>At most one reading of an analyte stands in a sample. Where as fed and dry matter are both
+ * printed the dry-matter figure is taken and the as-fed one serves to check it.
+ */
+public final class Interpreter {
+  private final Dictionary dictionary;
+
+  public Interpreter(Dictionary dictionary) {
+    this.dictionary = dictionary;
+  }
+
+  /**
+   * Reads one document.
+   *
+   * @param grid its cells
+   * @param documentSha256 SHA-256 of its bytes, lower-case hex, for the places
+   * @return a report with at least one sample, or why there is none
+   */
+  public Interpretation interpret(Grid grid, String documentSha256) {
+    boolean certain = grid.kind() == Grid.Kind.TABLE;
+    List<Line> lines = new Lines(dictionary, certain).of(grid);
+    Walk walk = new Walk(dictionary, lines, certain, documentSha256);
+    walk.run();
+    List<SampleDraft> drafts = walk.samples().withFigures();
+    if (drafts.isEmpty()) {
+      return none(lines);
+    }
+    Dates.Order order = Dates.order(dates(walk, drafts));
+    SampleWriter writer = new SampleWriter(walk, order);
+    List<Sample> samples = drafts.stream().map(writer::write).toList();
+    if (samples.stream().allMatch(s -> s.readings().isEmpty())) {
+      return new Interpretation.NotUnderstood(
+          "no-values", "The page names analytes, but none of its figures could be taken.");
+    }
+    return new Interpretation.Understood(
+        report(walk, order, samples, grid.cautions(), documentSha256), writer.untaken());
+  }
+
+  private static Interpretation none(List<Line> lines) {
+    boolean labels = lines.stream().anyMatch(l -> l.pieces().stream().anyMatch(Piece::isLabel));
+    return labels
+        ? new Interpretation.NotUnderstood(
+            "no-values", "The page names analytes, but no figure stands beside or below them.")
+        : new Interpretation.NotUnderstood(
+            "no-analytes", "No cell of the page is the name of an analyte.");
+  }
+
+  private static List<String> dates(Walk walk, List<SampleDraft> drafts) {
+    List<String> dates = new ArrayList<>();
+    dates.add(walk.front().field("reported"));
+    dates.add(walk.front().field("received"));
+    drafts.forEach(d -> dates.add(d.field("sampled")));
+    return dates;
+  }
+
+  private static Report report(
+      Walk walk, Dates.Order order, List<Sample> samples, List<String> cautions, String document) {
+    Front front = walk.front();
+    List<Doubt> notes = new ArrayList<>();
+    cautions.forEach(c -> notes.add(Doubts.ofCaution(c)));
+    Optional<LocalDate> reported =
+        Doubts.date(front.field("reported"), order, "report date", notes);
+    return new Report(
+        document,
+        front.lab(),
+        front.field("report_no"),
+        front.revision(),
+        front.field("replaces"),
+        front.status(),
+        reported,
+        samples,
+        notes);
+  }
+}

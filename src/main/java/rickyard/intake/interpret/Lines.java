@@ -1,0 +1,98 @@
+package rickyard.intake.interpret;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rickyard.intake.grid.Cell;
+import rickyard.intake.grid.Grid;
+import rickyard.intake.grid.Page;
+import rickyard.intake.grid.Row;
+
+/** The rows of a grid with their cells understood one by one; 'Starch: 1.2 %' becomes two cells. */
+final class Lines {
+  private final Dictionary dictionary;
+  private final boolean certain;
+
+  Lines(Dictionary dictionary, boolean certain) {
+    this.dictionary = dictionary;
+    this.certain = certain;
+  }
+
+  List<Line> of(Grid grid) {
+    Dialect dialect = dialect(grid);
+    List<Line> lines = new ArrayList<>();
+    for (Page page : grid.pages()) {
+      for (Row row : page.rows()) {
+        lines.add(line(page.number(), row, dialect));
+      }
+    }
+    return lines;
+  }
+
+  private Line line(int page, Row row, Dialect dialect) {
+    List<Piece> pieces = new ArrayList<>();
+    for (Cell cell : row.cells()) {
+      for (Cell part : split(cell, row)) {
+        pieces.add(Piece.of(dictionary, dialect, certain, page, row.number(), part));
+      }
+    }
+    return new Line(page, row.number(), pieces);
+  }
+
+  /** The document's decimal mark; numbers that stand behind a field of the head do not count. */
+  private Dialect dialect(Grid grid) {
+    List<String> figures = new ArrayList<>();
+    for (Page page : grid.pages()) {
+      for (Row row : page.rows()) {
+        boolean behindField = false;
+        for (Cell cell : row.cells()) {
+          if (!behindField) {
+            split(cell, row).forEach(c -> figures.add(c.text()));
+          }
+          behindField = FieldMark.read(dictionary, cell.text()).isPresent();
+        }
+      }
+    }
+    return Dialect.of(figures.stream().filter(this::isFigure).toList());
+  }
+
+  private boolean isFigure(String text) {
+    return Numerals.read(text, Dialect.OPEN, true)
+        .filter(f -> dictionary.read(f.rest(), Dictionary.IN_MARK).unknown().isEmpty())
+        .isPresent();
+  }
+
+  private List<Cell> split(Cell cell, Row row) {
+    String text = cell.text();
+    if (Label.read(dictionary, text).isPresent()) {
+      return List.of(cell);
+    }
+    for (int at = 1; at < text.length(); at++) {
+      char c = text.charAt(at);
+      if (c == ' ' || c == ':' || c == '=') {
+        Optional<List<Cell>> parts = splitAt(cell, row, at);
+        if (parts.isPresent()) {
+          return parts.get();
+        }
+      }
+    }
+    return List.of(cell);
+  }
+
+  private Optional<List<Cell>> splitAt(Cell cell, Row row, int at) {
+    String head = cell.text().substring(0, at).strip();
+    String tail = cell.text().substring(at).replaceFirst("^[\\s:=]+", "").strip();
+    if (head.isEmpty()
+        || tail.isEmpty()
+        || Label.read(dictionary, head).isEmpty()
+        || !isFigure(tail)) {
+      return Optional.empty();
+    }
+    double border = cell.left() + (cell.right() - cell.left()) * at / cell.text().length();
+    boolean free = row.cells().stream().noneMatch(c -> c.column() == cell.column() + 1);
+    return Optional.of(
+        List.of(
+            new Cell(head, cell.left(), border, cell.column()),
+            new Cell(tail, border, cell.right(), cell.column() + (free ? 1 : 0))));
+  }
+}

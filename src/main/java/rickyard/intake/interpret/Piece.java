@@ -1,0 +1,120 @@
+package rickyard.intake.interpret;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import rickyard.core.quantity.Unit;
+import rickyard.intake.grid.Cell;
+import rickyard.intake.interpret.Figure.Form;
+
+/**
+ * A cell with everything it may be; which of these it is depends on its neighbours.
+ *
+ * @param page page from 1
+ * @param row row from 1
+ * @param cell the cell
+ * @param label the analyte it names, if it does and nothing else
+ * @param mark what it says of unit, basis and method
+ * @param heading what it says as the heading of a column
+ * @param figure the figure it is, if it is one
+ * @param tail what stands behind the figure: unit, basis, method
+ * @param field the field of the head that it names, if it does
+ */
+record Piece(
+    int page,
+    int row,
+    Cell cell,
+    Optional<Label> label,
+    Meaning mark,
+    Meaning heading,
+    Optional<Figure> figure,
+    Meaning tail,
+    Optional<FieldMark> field) {
+
+  private static final Set<Kind> QUALIFIERS = EnumSet.of(Kind.QUALIFIER);
+  private static final Set<Kind> ROLES = EnumSet.of(Kind.ROLE);
+
+  Piece {
+    requireNonNull(cell, "cell");
+  }
+
+  static Piece of(
+      Dictionary dictionary, Dialect dialect, boolean certain, int page, int row, Cell cell) {
+    String text = cell.text();
+    Optional<Figure> figure = figure(dictionary, dialect, certain, text);
+    String rest = figure.map(Figure::rest).orElse("");
+    return new Piece(
+        page,
+        row,
+        cell,
+        Label.read(dictionary, text),
+        dictionary.read(text, Dictionary.IN_MARK),
+        dictionary.read(text, Dictionary.IN_HEADING),
+        figure,
+        dictionary.read(rest, Dictionary.IN_MARK),
+        FieldMark.read(dictionary, text));
+  }
+
+  private static Optional<Figure> figure(
+      Dictionary dictionary, Dialect dialect, boolean certain, String text) {
+    Optional<Figure> read = Numerals.read(text, dialect, certain);
+    if (read.isPresent()) {
+      Meaning rest = dictionary.read(read.get().rest(), Dictionary.IN_MARK);
+      return rest.unknown().isEmpty() ? read : Optional.empty();
+    }
+    Meaning word = dictionary.read(text, QUALIFIERS);
+    if (word.isWhole() && word.phrases().size() == 1) {
+      return Optional.of(Figure.word(form(word.phrases().get(0).meaning())));
+    }
+    boolean underLimit = text.startsWith("<") && dictionary.read(text, ROLES).has(Kind.ROLE, "lod");
+    return underLimit ? Optional.of(Figure.word(Form.NOT_DETECTED)) : Optional.empty();
+  }
+
+  private static Form form(String word) {
+    return switch (word) {
+      case "nd" -> Form.NOT_DETECTED;
+      case "trace" -> Form.TRACE;
+      default -> Form.ABSENT;
+    };
+  }
+
+  String text() {
+    return cell.text();
+  }
+
+  boolean isFigure() {
+    return figure.isPresent();
+  }
+
+  /** An analyte's name and not a figure: 'NA' may be both. */
+  boolean isLabel() {
+    return label.isPresent();
+  }
+
+  /** Nothing but unit, basis or method. */
+  boolean isMark() {
+    return mark.isWhole()
+        && (mark.has(Kind.UNIT)
+            || mark.has(Kind.RATIO)
+            || mark.has(Kind.BASIS)
+            || mark.has(Kind.STATEMENT)
+            || mark.has(Kind.METHOD));
+  }
+
+  /** Whether it says something that only the heading of a column would. */
+  boolean isHeadingWord() {
+    boolean mark =
+        heading.has(Kind.UNIT)
+            || heading.has(Kind.BASIS)
+            || heading.has(Kind.STATEMENT)
+            || heading.has(Kind.FIELD)
+            || heading.has(Kind.METHOD);
+    return heading.has(Kind.ROLE) || (heading.isWhole() && mark);
+  }
+
+  Optional<Unit> unitOfMark() {
+    return mark.only(Kind.UNIT).flatMap(Unit::findByCode);
+  }
+}

@@ -1,0 +1,250 @@
+package rickyard.intake.interpret;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.core.quantity.Place;
+import rickyard.core.quantity.Unit;
+import rickyard.intake.interpret.Figure.Form;
+import rickyard.intake.interpret.Finding.Said;
+
+/** Reads one row of a table in which each row (or each part of a row) is one analyte. */
+final class RowReader {
+  private final String document;
+  private final Statements statements;
+  private final Samples samples;
+
+  RowReader(String document, Statements statements, Samples samples) {
+    this.document = document;
+    this.statements = statements;
+    this.samples = samples;
+  }
+
+  /** An analyte of the row with the pieces that belong to it, and the heading over each. */
+  private record Item(Label label, List<Piece> pieces, List<Heading> headings) {}
+
+  /** Takes the figures of a row. */
+  void read(Line line, int at, Header header, Section section) {
+    if (section.foreign()) {
+      return;
+    }
+    SortedMap<String, String> fields = new TreeMap<>();
+    for (Item item : items(line, header, fields)) {
+      take(item, at, header, section, fields);
+    }
+  }
+
+  private List<Item> items(Line line, Header header, Map<String, String> fields) {
+    List<Item> items = new ArrayList<>();
+    Optional<Item> open = Optional.empty();
+    List<Piece> pieces = line.pieces();
+    for (int i = 0; i < pieces.size(); i++) {
+      Piece piece = pieces.get(i);
+      Heading heading = header.over(piece.cell());
+      Optional<Piece> next =
+          i + 1 < pieces.size() ? Optional.of(pieces.get(i + 1)) : Optional.empty();
+      if (startsItem(piece, next, heading, open)) {
+        open = Optional.of(new Item(piece.label().get(), new ArrayList<>(), new ArrayList<>()));
+        items.add(open.get());
+      } else if (open.isPresent() && !sampleField(heading, piece, fields)) {
+        open.get().pieces().add(piece);
+        open.get().headings().add(heading);
+      } else if (open.isEmpty()) {
+        sampleField(heading, piece, fields);
+      }
+    }
+    return items;
+  }
+
+  /** A column such as 'Lot' in a table with a row for each sample and analyte. */
+  private static boolean sampleField(Heading heading, Piece piece, Map<String, String> fields) {
+    Optional<String> field = heading.meaning().only(Kind.FIELD);
+    boolean names =
+        field.isPresent()
+            && Header.OF_SAMPLE.contains(field.get())
+            && heading.meaning().unknown().isEmpty()
+            && !heading.meaning().has(Kind.ROLE, "result")
+            && !heading.meaning().has(Kind.ROLE, "analyte")
+            && heading.basis().isEmpty();
+    if (names) {
+      fields.put(field.get(), piece.text());
+    }
+    return names;
+  }
+
+  private static boolean startsItem(
+      Piece piece, Optional<Piece> next, Heading heading, Optional<Item> open) {
+    if (!piece.isLabel() || isWordColumn(heading) || heading.isForeign()) {
+      return false;
+    }
+    if (open.isEmpty()) {
+      return true;
+    }
+    boolean hasFigure = open.get().pieces().stream().anyMatch(Piece::isFigure);
+    boolean sameAnalyte = open.get().label().code().equals(piece.label().get().code());
+    boolean figureNext = next.filter(Piece::isFigure).isPresent();
+    if (piece.isFigure() || piece.isMark()) {
+      return hasFigure && figureNext && !piece.mark().has(Kind.UNIT);
+    }
+    return hasFigure || !sameAnalyte;
+  }
+
+  private static boolean isWordColumn(Heading heading) {
+    return heading.meaning().has(Kind.ROLE, "unit")
+        || heading.meaning().has(Kind.ROLE, "basis")
+        || heading.meaning().has(Kind.ROLE, "method")
+        || heading.isLimitOfDetection();
+  }
+
+  private void take(Item item, int at, Header header, Section section, Map<String, String> fields) {
+    List<Integer> results = new ArrayList<>();
+    List<Integer> unclear = new ArrayList<>();
+    Optional<Figure> limit = Optional.empty();
+    for (int i = 0; i < item.pieces().size(); i++) {
+      Piece piece = item.pieces().get(i);
+      Heading heading = item.headings().get(i);
+      if (!piece.isFigure() || heading.isForeign()) {
+        continue;
+      }
+      if (heading.isLimitOfDetection()) {
+        limit = piece.figure();
+      } else if (heading.isResult()) {
+        results.add(i);
+      } else if (!heading.isOfWords()) {
+        unclear.add(i);
+      }
+    }
+    String trouble = trouble(item, header, results, unclear);
+    for (int i : results.isEmpty() ? unclear : results) {
+      emit(item, i, at, section, fields, limit, trouble);
+    }
+  }
+
+  /** What is wrong with the columns of the figures that no heading vouches for. */
+  private static String trouble(
+      Item item, Header header, List<Integer> results, List<Integer> unclear) {
+    if (!results.isEmpty() || unclear.isEmpty()) {
+      return "";
+    }
+    boolean blank = unclear.stream().allMatch(i -> item.headings().get(i).isBlank());
+    if (blank && unclear.size() == 1 && !header.hasResults()) {
+      return "";
+    }
+    return blank ? "column-not-known" : "column-not-understood";
+  }
+
+  private void emit(
+      Item item,
+      int i,
+      int at,
+      Section section,
+      Map<String, String> rowFields,
+      Optional<Figure> limit,
+      String trouble) {
+    Piece piece = item.pieces().get(i);
+    Heading heading = item.headings().get(i);
+    Figure figure = piece.figure().orElseThrow();
+    if (figure.form() == Form.ABSENT) {
+      return;
+    }
+    SortedMap<String, String> fields = new TreeMap<>(rowFields);
+    fields.putAll(heading.fields());
+    List<Said<Unit>> units = new ArrayList<>();
+    List<Said<String>> bases = new ArrayList<>();
+    say(units, piece.tail().only(Kind.UNIT).flatMap(Unit::findByCode), 0);
+    say(bases, piece.tail().basis(), 0);
+    say(units, heading.unit(), 1);
+    say(bases, heading.basis(), 1);
+    sayRow(item, units, bases);
+    say(bases, section.basis(), 3);
+    sayPage(item.label().code(), at, bases);
+    boolean ratio =
+        item.label().ratio()
+            || piece.tail().has(Kind.RATIO)
+            || heading.meaning().has(Kind.RATIO)
+            || item.pieces().stream().anyMatch(p -> p.isMark() && p.mark().has(Kind.RATIO));
+    Label label =
+        new Label(
+            item.label().rule(),
+            item.label().unit(),
+            item.label().basis(),
+            item.label().method(),
+            ratio);
+    String column =
+        heading.text().isEmpty() ? String.valueOf(piece.cell().column()) : heading.text();
+    samples
+        .withFields(fields)
+        .add(
+            new Finding(
+                label,
+                figure,
+                piece.text(),
+                new Place(document, piece.page(), piece.row(), column),
+                units,
+                bases,
+                rawUnit(item, piece, heading),
+                method(item, piece, heading),
+                limit,
+                heading.isTornBetweenBases() ? "column-not-known" : trouble));
+  }
+
+  private static void sayRow(Item item, List<Said<Unit>> units, List<Said<String>> bases) {
+    say(units, item.label().unit(), 2);
+    say(bases, item.label().basis(), 2);
+    for (int i = 0; i < item.pieces().size(); i++) {
+      Piece piece = item.pieces().get(i);
+      if (piece.isMark() && !piece.isFigure() && !item.headings().get(i).isForeign()) {
+        say(units, piece.unitOfMark(), 2);
+        say(bases, piece.mark().basis(), 2);
+      }
+    }
+  }
+
+  void sayPage(String code, int at, List<Said<String>> bases) {
+    say(bases, statements.ofAnalyte(code), 2);
+    say(bases, statements.ofAll(code, at), 4);
+  }
+
+  static <T> void say(List<Said<T>> all, Optional<T> what, int from) {
+    what.ifPresent(w -> all.add(new Said<>(w, from)));
+  }
+
+  private static String rawUnit(Item item, Piece piece, Heading heading) {
+    if (piece.tail().has(Kind.UNIT)) {
+      return piece.figure().orElseThrow().rest();
+    }
+    Optional<String> own =
+        item.pieces().stream()
+            .filter(p -> p.isMark() && p.mark().has(Kind.UNIT) && !p.isFigure())
+            .map(Piece::text)
+            .findFirst();
+    if (own.isPresent()) {
+      return own.get();
+    }
+    Optional<Unit> unit = heading.unit().isPresent() ? heading.unit() : item.label().unit();
+    return unit.map(Unit::code).orElse("");
+  }
+
+  private static Optional<String> method(Item item, Piece piece, Heading heading) {
+    Optional<String> own = item.label().method().or(() -> piece.tail().only(Kind.METHOD));
+    return own.or(
+            () ->
+                item.pieces().stream()
+                    .filter(p -> p.isMark() && !p.isFigure())
+                    .map(p -> p.mark().only(Kind.METHOD))
+                    .flatMap(Optional::stream)
+                    .findFirst())
+        .or(() -> heading.meaning().only(Kind.METHOD));
+  }
+
+  Samples samples() {
+    return samples;
+  }
+
+  String document() {
+    return document;
+  }
+}

@@ -1,0 +1,40 @@
+package rickyard.intake.interpret;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * A sample while it is being read: its fields as printed and its figures in the order of the page.
+ */
+final class SampleDraft {
+  private final SortedMap<String, String> fields = new TreeMap<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  SortedMap<String, String> fields() {
+    return Collections.unmodifiableSortedMap(fields);
+  }
+
+  String field(String name) {
+    return fields.getOrDefault(name, "");
+  }
+
+  /** Keeps the first value given for a field. */
+  void note(String field, String value) {
+    fields.putIfAbsent(field, value);
+  }
+
+  void add(Finding finding) {
+    findings.add(finding);
+  }
+
+  List<Finding> findings() {
+    return List.copyOf(findings);
+  }
+
+  boolean isEmpty() {
+    return findings.isEmpty();
+  }
+}

@@ -1,0 +1,52 @@
+package rickyard.intake.interpret;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What the last section heading says of the rows below it.
+ *
+ * @param basis af or dm; empty if it says neither
+ * @param foreign whether the rows are not results of the sample: typical values, requirements
+ */
+record Section(Optional<String> basis, boolean foreign) {
+  private static final int LONGEST = 7;
+  private static final Set<Kind> KINDS =
+      EnumSet.of(
+          Kind.ROLE, Kind.BASIS, Kind.STATEMENT, Kind.SUBJECT, Kind.UNIT, Kind.METHOD, Kind.FILLER);
+
+  Section {
+    requireNonNull(basis, "basis");
+  }
+
+  static Section none() {
+    return new Section(Optional.empty(), false);
+  }
+
+  Section withBasis(String said) {
+    return new Section(Optional.of(said), false);
+  }
+
+  /** The section after a line that is no row, no heading of columns and no field. */
+  Section after(Dictionary dictionary, Line line) {
+    if (line.pieces().size() != 1) {
+      return this;
+    }
+    Meaning meaning = dictionary.read(line.text(), KINDS);
+    if (meaning.words().size() > LONGEST) {
+      return this;
+    }
+    if (meaning.has(Kind.ROLE, "foreign")) {
+      return new Section(Optional.empty(), true);
+    }
+    boolean known = meaning.isWhole();
+    if (foreign && !known) {
+      return this;
+    }
+    boolean blankRow = line.pieces().get(0).isLabel() && basis.isEmpty();
+    return new Section(known && !blankRow ? meaning.basis() : Optional.empty(), false);
+  }
+}

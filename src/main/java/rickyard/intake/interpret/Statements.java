@@ -1,0 +1,151 @@
+package rickyard.intake.interpret;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** What the page says in sentences: the basis of the results, the meaning of an open name. */
+final class Statements {
+  private static final int LONGEST = 30;
+  private static final Set<Kind> IN_SENTENCE =
+      EnumSet.of(
+          Kind.STATEMENT,
+          Kind.BASIS,
+          Kind.SUBJECT,
+          Kind.EXCEPT,
+          Kind.NOT,
+          Kind.ANALYTE,
+          Kind.UNIT,
+          Kind.METHOD,
+          Kind.FILLER);
+
+  /**
+   * A basis said for what follows, or for the whole report.
+   *
+   * @param at number of the line in the document from 0
+   * @param basis af or dm
+   * @param wide whether it is said of all results, not of a section
+   * @param only the analytes that it is said of; empty for all
+   * @param except the analytes that it is not said of
+   */
+  record OfBasis(int at, String basis, boolean wide, Set<String> only, Set<String> except) {}
+
+  private final List<OfBasis> bases;
+  private final Set<String> definitions;
+  private final int lastItem;
+
+  private Statements(List<OfBasis> bases, Set<String> definitions, int lastItem) {
+    this.bases = bases;
+    this.definitions = definitions;
+    this.lastItem = lastItem;
+  }
+
+  static Statements in(Dictionary dictionary, List<Line> lines) {
+    List<OfBasis> bases = new ArrayList<>();
+    Set<String> definitions = new TreeSet<>();
+    int lastItem = -1;
+    for (int at = 0; at < lines.size(); at++) {
+      Line line = lines.get(at);
+      basis(dictionary, line, at).ifPresent(bases::add);
+      definitions.addAll(
+          dictionary.read(line.text(), EnumSet.of(Kind.DEFINITION)).all(Kind.DEFINITION));
+      if (line.isItem()) {
+        lastItem = at;
+      }
+    }
+    return new Statements(bases, definitions, lastItem);
+  }
+
+  /** The basis that a line states, if it states one. */
+  static Optional<OfBasis> basis(Dictionary dictionary, Line line, int at) {
+    Optional<OfBasis> field = ofField(dictionary, line, at);
+    if (field.isPresent() || line.isItem()) {
+      return field;
+    }
+    Meaning meaning = dictionary.read(line.text(), IN_SENTENCE);
+    Optional<String> basis = meaning.basis();
+    boolean sentence =
+        (meaning.has(Kind.STATEMENT) && line.pieces().size() == 1)
+            || (meaning.has(Kind.SUBJECT) && basis.isPresent());
+    if (basis.isEmpty() || !sentence || meaning.has(Kind.NOT) || meaning.words().size() > LONGEST) {
+      return Optional.empty();
+    }
+    return ofSentence(meaning, basis.get(), at);
+  }
+
+  private static Optional<OfBasis> ofSentence(Meaning meaning, String basis, int at) {
+    Set<String> only = new TreeSet<>();
+    Set<String> except = new TreeSet<>();
+    boolean after = false;
+    for (Phrase phrase : meaning.phrases()) {
+      after |= phrase.kind() == Kind.EXCEPT;
+      if (phrase.kind() == Kind.ANALYTE) {
+        (after ? except : only).add(phrase.meaning());
+      }
+    }
+    boolean clear = meaning.unknown().isEmpty() && !(after && except.isEmpty());
+    boolean wide = meaning.has(Kind.SUBJECT, "all") && !meaning.has(Kind.SUBJECT, "part");
+    return clear ? Optional.of(new OfBasis(at, basis, wide, only, except)) : Optional.empty();
+  }
+
+  private static Optional<OfBasis> ofField(Dictionary dictionary, Line line, int at) {
+    List<Piece> pieces = line.pieces();
+    for (int i = 0; i < pieces.size(); i++) {
+      Optional<FieldMark> field = pieces.get(i).field().filter(f -> f.field().equals("basis"));
+      if (field.isPresent() && (field.get().marked() || (pieces.size() == 2 && i == 0))) {
+        String value =
+            field.get().value().isEmpty() && i + 1 < pieces.size()
+                ? pieces.get(i + 1).text()
+                : field.get().value();
+        Meaning meaning = dictionary.read(value, Dictionary.IN_MARK);
+        if (meaning.isWhole() && meaning.basis().isPresent()) {
+          return Optional.of(new OfBasis(at, meaning.basis().get(), true, Set.of(), Set.of()));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * What an open name stands for, by the report's own words; empty if it does not say, or says two
+   * things.
+   */
+  Optional<String> definition(String open) {
+    List<String> said =
+        definitions.stream()
+            .filter(d -> d.startsWith(open + "="))
+            .map(d -> d.substring(open.length() + 1))
+            .toList();
+    return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
+  }
+
+  /** The basis said of this analyte alone. */
+  Optional<String> ofAnalyte(String code) {
+    List<String> said =
+        bases.stream().filter(b -> b.only().contains(code)).map(OfBasis::basis).distinct().toList();
+    return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
+  }
+
+  /**
+   * The basis said of all results, for a figure in line {@code at}: the nearest statement above;
+   * one below the last figure speaks for all. Empty where they contradict each other.
+   */
+  Optional<String> ofAll(String code, int at) {
+    List<OfBasis> said =
+        bases.stream()
+            .filter(b -> b.wide() && b.only().isEmpty() && !b.except().contains(code))
+            .toList();
+    List<String> distinct = said.stream().map(OfBasis::basis).distinct().toList();
+    if (distinct.size() == 1) {
+      return Optional.of(distinct.get(0));
+    }
+    boolean footnote = said.stream().anyMatch(b -> b.at() > lastItem);
+    if (distinct.isEmpty() || footnote) {
+      return Optional.empty();
+    }
+    return said.stream().filter(b -> b.at() < at).reduce((a, b) -> b).map(OfBasis::basis);
+  }
+}

@@ -1,0 +1,165 @@
+package rickyard.intake.interpret;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Goes through the lines of a document once, from top to bottom, and sorts them: heading, row of a
+ * long table, row of a wide table, field of the head, section.
+ */
+final class Walk {
+  private static final Set<String> OF_REPORT =
+      Set.of(
+          "report_no", "revision", "replaces", "reported", "received", "lab", "method", "status");
+  private static final int HEADING_LINES = 3;
+
+  private final Dictionary dictionary;
+  private final boolean certain;
+  private final List<Line> lines;
+  private final Statements statements;
+  private final Samples samples = new Samples();
+  private final Front front;
+  private final RowReader rows;
+  private final List<Line> pending = new ArrayList<>();
+  private final List<Line> pendingFields = new ArrayList<>();
+  private Header header;
+  private Optional<WideTable> wide = Optional.empty();
+  private Section section = Section.none();
+
+  Walk(Dictionary dictionary, List<Line> lines, boolean certain, String document) {
+    this.dictionary = dictionary;
+    this.certain = certain;
+    this.lines = List.copyOf(lines);
+    this.statements = Statements.in(dictionary, lines);
+    this.front = new Front(dictionary);
+    this.rows = new RowReader(document, statements, samples);
+    this.header = Header.none(dictionary, certain);
+  }
+
+  Samples samples() {
+    return samples;
+  }
+
+  Front front() {
+    return front;
+  }
+
+  Statements statements() {
+    return statements;
+  }
+
+  Meaning readMarks(String text) {
+    return dictionary.read(text, Dictionary.IN_MARK);
+  }
+
+  void run() {
+    for (int at = 0; at < lines.size(); at++) {
+      Line line = lines.get(at);
+      front.see(line);
+      step(line, at);
+    }
+  }
+
+  private void step(Line line, int at) {
+    if (WideTable.isHead(line, lines.subList(at + 1, lines.size()), certain)) {
+      wide = Optional.of(WideTable.under(dictionary, pending, line, certain));
+      pending.clear();
+    } else if (wide.isPresent() && wide.get().takes(line)) {
+      wide.get().read(line, at, section, rows);
+    } else if (line.isItem()) {
+      wide = Optional.empty();
+      settleHeader();
+      rows.read(line, at, header, section);
+    } else {
+      other(line, at);
+    }
+  }
+
+  private void settleHeader() {
+    if (!pending.isEmpty() || !pendingFields.isEmpty()) {
+      List<Line> heads =
+          pending.subList(Math.max(0, pending.size() - HEADING_LINES), pending.size());
+      header = new Header(dictionary, heads, pendingFields, certain);
+      pending.clear();
+      pendingFields.clear();
+    }
+  }
+
+  private void other(Line line, int at) {
+    Optional<Statements.OfBasis> stated = Statements.basis(dictionary, line, at);
+    if (stated.isPresent()) {
+      if (!stated.get().wide() && stated.get().only().isEmpty()) {
+        section = section.withBasis(stated.get().basis());
+      }
+      return;
+    }
+    if (isFieldLine(line)) {
+      pendingFields.add(line);
+    } else if (isHeading(line)) {
+      pending.add(line);
+    } else if (!fields(line)) {
+      section = section.after(dictionary, line);
+    }
+  }
+
+  /** 'Lot | A | B | C': one field, a value for each column. */
+  private static boolean isFieldLine(Line line) {
+    List<Piece> pieces = line.pieces();
+    return pieces.size() >= 3
+        && pieces.get(0).field().filter(f -> f.value().isEmpty()).isPresent()
+        && Header.OF_SAMPLE.contains(pieces.get(0).field().get().field())
+        && pieces.stream()
+            .skip(1)
+            .noneMatch(p -> p.field().isPresent() || p.isHeadingWord() || p.isLabel());
+  }
+
+  private static boolean isHeading(Line line) {
+    boolean inlineField =
+        line.pieces().stream().anyMatch(p -> p.field().filter(FieldMark::marked).isPresent());
+    long words = line.pieces().stream().filter(Piece::isHeadingWord).count();
+    boolean roles = line.pieces().stream().anyMatch(p -> p.heading().has(Kind.ROLE) || p.isMark());
+    return !inlineField
+        && line.pieces().size() >= 2
+        && words >= 1
+        && roles
+        && line.pieces().size() <= 2 * words + 2;
+  }
+
+  /** Takes the fields of a line of the head; whether there were any. */
+  private boolean fields(Line line) {
+    boolean any = false;
+    List<Piece> pieces = line.pieces();
+    for (int i = 0; i < pieces.size(); i++) {
+      Optional<FieldMark> field = pieces.get(i).field();
+      if (field.isEmpty()) {
+        continue;
+      }
+      String value = field.get().value();
+      boolean bare = value.isEmpty();
+      if (bare
+          && i + 1 < pieces.size()
+          && pieces.get(i + 1).field().filter(f -> f.marked() || f.value().isEmpty()).isEmpty()) {
+        value = pieces.get(++i).text();
+      }
+      if (!value.isEmpty() && (bare || field.get().marked() || looksLikeAName(value))) {
+        note(field.get().field(), value);
+        any = true;
+      }
+    }
+    return any;
+  }
+
+  private static boolean looksLikeAName(String value) {
+    return value.chars().anyMatch(c -> c >= '0' && c <= '9') && value.split("\\s+", -1).length <= 4;
+  }
+
+  private void note(String field, String value) {
+    if (OF_REPORT.contains(field)) {
+      front.note(field, value);
+    } else if (Header.OF_SAMPLE.contains(field)) {
+      samples.note(field, value);
+    }
+  }
+}

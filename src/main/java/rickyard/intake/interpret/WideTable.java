@@ -1,0 +1,236 @@
+package rickyard.intake.interpret;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.core.quantity.Place;
+import rickyard.core.quantity.Unit;
+import rickyard.intake.interpret.Figure.Form;
+import rickyard.intake.interpret.Finding.Said;
+
+/** A table with a column for each analyte and a row for each sample. */
+final class WideTable {
+  private static final int LOOK_AHEAD = 5;
+  private final Dictionary dictionary;
+  private final Line head;
+  private final List<Line> above;
+  private final List<Line> marks = new ArrayList<>();
+  private final boolean certain;
+  private boolean begun;
+  private SortedMap<String, String> lastFields = new TreeMap<>();
+
+  private WideTable(Dictionary dictionary, List<Line> above, Line head, boolean certain) {
+    this.dictionary = dictionary;
+    this.above = List.copyOf(above);
+    this.head = head;
+    this.certain = certain;
+  }
+
+  static WideTable under(Dictionary dictionary, List<Line> above, Line head, boolean certain) {
+    return new WideTable(
+        dictionary, above.subList(Math.max(0, above.size() - 2), above.size()), head, certain);
+  }
+
+  /** Whether a line is the head of such a table: analytes side by side, figures below them. */
+  static boolean isHead(Line line, List<Line> below, boolean certain) {
+    List<Piece> labels = line.pieces().stream().filter(Piece::isLabel).toList();
+    if (line.hasFigure() || labels.isEmpty() || (line.isItem() && labels.size() < 3)) {
+      return false;
+    }
+    if (line.pieces().stream().anyMatch(p -> p.heading().has(Kind.ROLE, "analyte"))) {
+      return false;
+    }
+    long codes = labels.stream().map(p -> p.label().get().code()).distinct().count();
+    boolean named =
+        line.pieces().stream()
+            .anyMatch(
+                p ->
+                    p.field()
+                        .filter(f -> f.value().isEmpty() && Header.OF_SAMPLE.contains(f.field()))
+                        .isPresent());
+    boolean basisBeside =
+        codes == 1
+            && labels.get(0).label().get().code().equals("DM")
+            && line.pieces().stream().anyMatch(p -> !p.isLabel() && p.mark().basis().isPresent());
+    if ((codes < 2 && !named) || basisBeside) {
+      return false;
+    }
+    return below.stream()
+        .limit(LOOK_AHEAD)
+        .filter(Line::hasFigure)
+        .findFirst()
+        .filter(next -> hasFigureUnder(next, labels, certain))
+        .isPresent();
+  }
+
+  private static boolean hasFigureUnder(Line line, List<Piece> labels, boolean certain) {
+    return line.pieces().stream()
+        .filter(Piece::isFigure)
+        .anyMatch(p -> Columns.over(labels, p.cell(), certain).isPresent());
+  }
+
+  /** Whether a line belongs to the table: a row of figures or a row of units and bases. */
+  boolean takes(Line line) {
+    return isMarks(line) || isData(line);
+  }
+
+  private boolean isMarks(Line line) {
+    long marks = line.pieces().stream().filter(Piece::isMark).count();
+    return !begun
+        && marks >= 1
+        && line.pieces().stream()
+            .allMatch(
+                p ->
+                    p.isMark()
+                        || p.isHeadingWord()
+                        || (over(p).filter(Piece::isLabel).isEmpty() && !p.isFigure()));
+  }
+
+  private boolean isData(Line line) {
+    boolean figure =
+        line.pieces().stream()
+            .anyMatch(p -> p.isFigure() && over(p).filter(Piece::isLabel).isPresent());
+    boolean label =
+        line.pieces().stream()
+            .anyMatch(
+                p ->
+                    p.isLabel()
+                        && !p.isFigure()
+                        && !p.isMark()
+                        && over(p).filter(o -> !o.isLabel()).isEmpty()
+                        && p.cell().left() > line.pieces().get(0).cell().left());
+    return figure && !label;
+  }
+
+  private Optional<Piece> over(Piece piece) {
+    return Columns.over(head.pieces(), piece.cell(), certain);
+  }
+
+  /** Takes a row. */
+  void read(Line line, int at, Section section, RowReader rows) {
+    if (isMarks(line)) {
+      marks.add(line);
+      return;
+    }
+    begun = true;
+    boolean foreign =
+        line.pieces().stream()
+            .anyMatch(
+                p ->
+                    !p.isFigure()
+                        && over(p).filter(Piece::isLabel).isEmpty()
+                        && p.heading().has(Kind.ROLE));
+    if (foreign || section.foreign()) {
+      return;
+    }
+    SortedMap<String, String> fields = fields(line);
+    Optional<String> basis = rowBasis(line);
+    boolean namesNone =
+        fields.keySet().stream()
+            .noneMatch(f -> f.equals("lot") || f.equals("sample") || f.equals("lab_no"));
+    if (namesNone && basis.isPresent()) {
+      fields.putAll(lastFields);
+    }
+    lastFields = fields;
+    for (Piece piece : line.pieces()) {
+      Optional<Piece> over = over(piece).filter(Piece::isLabel);
+      if (piece.isFigure() && over.isPresent() && piece.figure().get().form() != Form.ABSENT) {
+        emit(piece, over.get(), at, section, basis, fields, rows);
+      }
+    }
+  }
+
+  private SortedMap<String, String> fields(Line line) {
+    SortedMap<String, String> fields = new TreeMap<>();
+    for (Piece piece : line.pieces()) {
+      Optional<Piece> over = over(piece);
+      Optional<String> field =
+          over.flatMap(Piece::field).filter(f -> f.value().isEmpty()).map(FieldMark::field);
+      if (field.filter(Header.OF_SAMPLE::contains).isPresent()) {
+        fields.put(field.get(), piece.text());
+      } else if (over.isEmpty()
+          && !piece.isFigure()
+          && !piece.isMark()
+          && piece.equals(line.pieces().get(0))) {
+        fields.put(
+            "sample",
+            piece
+                .field()
+                .filter(f -> !f.value().isEmpty())
+                .map(FieldMark::value)
+                .orElse(piece.text()));
+      }
+    }
+    return fields;
+  }
+
+  private Optional<String> rowBasis(Line line) {
+    List<String> said =
+        line.pieces().stream()
+            .filter(p -> !p.isFigure() && over(p).filter(Piece::isLabel).isEmpty() && p.isMark())
+            .map(p -> p.mark().basis())
+            .flatMap(Optional::stream)
+            .distinct()
+            .toList();
+    return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
+  }
+
+  private void emit(
+      Piece piece,
+      Piece over,
+      int at,
+      Section section,
+      Optional<String> rowBasis,
+      SortedMap<String, String> fields,
+      RowReader rows) {
+    Label label = over.label().orElseThrow();
+    Meaning column = columnMarks(piece);
+    List<Said<Unit>> units = new ArrayList<>();
+    List<Said<String>> bases = new ArrayList<>();
+    RowReader.say(units, piece.tail().only(Kind.UNIT).flatMap(Unit::findByCode), 0);
+    RowReader.say(bases, piece.tail().basis(), 0);
+    RowReader.say(units, label.unit(), 1);
+    RowReader.say(units, column.only(Kind.UNIT).flatMap(Unit::findByCode), 1);
+    RowReader.say(bases, label.basis(), 1);
+    RowReader.say(bases, column.basis(), 1);
+    RowReader.say(bases, rowBasis, 1);
+    RowReader.say(bases, section.basis(), 3);
+    rows.sayPage(label.code(), at, bases);
+    boolean ratio = label.ratio() || column.has(Kind.RATIO);
+    String rawUnit =
+        piece.tail().has(Kind.UNIT)
+            ? piece.figure().orElseThrow().rest()
+            : units.stream().findFirst().map(u -> u.what().code()).orElse("");
+    rows.samples()
+        .withFields(fields)
+        .add(
+            new Finding(
+                new Label(label.rule(), label.unit(), label.basis(), label.method(), ratio),
+                piece.figure().orElseThrow(),
+                piece.text(),
+                new Place(rows.document(), piece.page(), piece.row(), over.text()),
+                units,
+                bases,
+                rawUnit,
+                label.method().or(() -> column.only(Kind.METHOD)),
+                Optional.empty(),
+                ""));
+  }
+
+  private Meaning columnMarks(Piece piece) {
+    List<String> texts = new ArrayList<>();
+    for (Line line : above) {
+      Columns.spanning(line.pieces(), piece.cell(), certain)
+          .filter(Piece::isMark)
+          .ifPresent(p -> texts.add(p.text()));
+    }
+    for (Line line : marks) {
+      Columns.over(line.pieces(), piece.cell(), certain)
+          .filter(Piece::isMark)
+          .ifPresent(p -> texts.add(p.text()));
+    }
+    return dictionary.read(String.join(" ", texts), Dictionary.IN_MARK);
+  }
+}

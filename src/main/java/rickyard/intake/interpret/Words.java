@@ -1,0 +1,46 @@
+package rickyard.intake.interpret;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * Text as the dictionary compares it: lower case, no accents, no punctuation, no footnote marks;
+ * {@code %} and {@code +} are words of their own.
+ */
+final class Words {
+  private static final Pattern SUPERSCRIPT =
+      Pattern.compile("[\u00B9\u00B2\u00B3\u2070-\u207F\u00AA\u00BA]+");
+  private static final Pattern FOOTNOTE =
+      Pattern.compile(
+          "[*\u2020\u2021\u00A7#^]+|[(\\[][1-9][)\\]]\\s*$|(?<=[^0-9(])\\s[1-9]\\)\\s*$");
+  private static final Pattern ENUMERATOR = Pattern.compile("^[0-9]{1,2}[.)]\\s+(?=\\p{L})");
+  private static final Pattern DOTTED =
+      Pattern.compile("(?<![\\p{L}0-9])((?:\\p{L}\\.\\s?){2,})(\\p{L}(?![\\p{L}0-9]))?");
+  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+  private static final Pattern WORD = Pattern.compile("[\\p{L}0-9]+|%|\\+");
+
+  private Words() {}
+
+  /** The words of a text in order. */
+  static List<String> of(String text) {
+    String plain = SUPERSCRIPT.matcher(text).replaceAll(" ");
+    plain = ENUMERATOR.matcher(FOOTNOTE.matcher(plain).replaceAll(" ").strip()).replaceFirst("");
+    plain = Normalizer.normalize(plain, Normalizer.Form.NFKD).toLowerCase(Locale.ROOT);
+    plain = MARKS.matcher(plain).replaceAll("").replace("\u00DF", "ss").replace('\u03BC', 'u');
+    plain = plain.replace('&', '+');
+    plain = DOTTED.matcher(plain).replaceAll(m -> undotted(m.group()));
+    List<String> words = new ArrayList<>();
+    var matcher = WORD.matcher(plain);
+    while (matcher.find()) {
+      words.add(matcher.group());
+    }
+    return List.copyOf(words);
+  }
+
+  private static String undotted(String abbreviation) {
+    return " " + abbreviation.replace(".", "").replace(" ", "") + " ";
+  }
+}

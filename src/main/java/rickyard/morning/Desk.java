@@ -1,0 +1,133 @@
+package rickyard.morning;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.intake.Intake;
+import rickyard.intake.ReadFile;
+import rickyard.intake.arrive.Arrival;
+import rickyard.ledger.ArrivalRow;
+import rickyard.ledger.Ledger;
+import rickyard.ledger.OfficeLock;
+import rickyard.ledger.Originals;
+
+/**
+ * An office laid open for one question, without a morning being run: what is in the inbox and what
+ * the ledger remembers, settled and judged in memory. Nothing is written.
+ */
+final class Desk {
+  private final Inputs inputs;
+  private final Pipeline pipeline;
+  private final SettledMorning morning;
+  private final Judged judged;
+
+  private Desk(Inputs inputs, Pipeline pipeline, FilesInHand files) {
+    this.inputs = inputs;
+    this.pipeline = pipeline;
+    this.morning = pipeline.settle(files);
+    this.judged = pipeline.judge(morning);
+  }
+
+  static Desk open(OfficeFolders folders, Options options, LocalDate asOf) {
+    folders.check();
+    if (!Files.isDirectory(folders.ledger().resolve("db"))) {
+      Inputs inputs = Inputs.load(folders, asOf, Optional.empty());
+      FilesInHand files = inHand(inputs, new TreeMap<>(), new HashMap<>());
+      return new Desk(inputs, new Pipeline(inputs, options, Memory.empty()), files);
+    }
+    try (OfficeLock lock =
+            OfficeLock.take(folders.ledger())
+                .orElseThrow(
+                    () -> new OfficeHeldException("A run holds this office; wait for its end."));
+        Ledger ledger = Ledger.open(folders.ledger())) {
+      return open(folders, options, asOf, ledger);
+    }
+  }
+
+  private static Desk open(
+      OfficeFolders folders, Options options, LocalDate asOf, Ledger ledger) {
+    Inputs inputs = Inputs.load(folders, asOf, ledger.lastJournal());
+    int next = ledger.lastFinished().map(m -> m.number() + 1).orElse(1);
+    String reader = Originals.sha256(inputs.reader().getBytes(StandardCharsets.UTF_8));
+    SortedMap<String, FilesInHand.FirstSeen> first = new TreeMap<>();
+    Map<String, ReadFile> read = new HashMap<>();
+    Intake intake = inputs.intake();
+    for (Ledger.Seen seen : ledger.seenBefore(next)) {
+      first.putIfAbsent(seen.sha256(), new FilesInHand.FirstSeen(seen.path(), seen.on(), true));
+      read.computeIfAbsent(
+          seen.sha256(),
+          hash ->
+              ledger
+                  .reading(hash, reader, ReadFile.class)
+                  .orElseGet(() -> intake.read(ledger.originals().read(hash), seen.path())));
+    }
+    FilesInHand files = inHand(inputs, first, read);
+    return new Desk(inputs, new Pipeline(inputs, options, Memory.before(ledger, next)), files);
+  }
+
+  private static FilesInHand inHand(
+      Inputs inputs,
+      SortedMap<String, FilesInHand.FirstSeen> first,
+      Map<String, ReadFile> read) {
+    Intake intake = inputs.intake();
+    List<ArrivalRow> rows = new ArrayList<>();
+    for (int i = 0; i < inputs.arrivals().size(); i++) {
+      ArrivalRow row = inputs.arrivals().get(i);
+      Arrival arrival = inputs.inventory().arrivals().get(i);
+      rows.add(row.problemCode().isEmpty() ? take(inputs, arrival, row, intake, read) : row);
+    }
+    for (ArrivalRow row : rows) {
+      if (row.problemCode().isEmpty()) {
+        first.putIfAbsent(
+            row.sha256(), new FilesInHand.FirstSeen(row.path(), inputs.asOf(), false));
+      }
+    }
+    return new FilesInHand(rows, first, new TreeMap<>(read), inputs.asOf());
+  }
+
+  private static ArrivalRow take(
+      Inputs inputs, Arrival arrival, ArrivalRow row, Intake intake, Map<String, ReadFile> read) {
+    if (read.containsKey(row.sha256())) {
+      return row;
+    }
+    return inputs
+        .inventory()
+        .read(
+            arrival,
+            bytes -> {
+              read.put(row.sha256(), intake.read(bytes, row.path()));
+              return row;
+            },
+            problem ->
+                new ArrivalRow(
+                    row.path(), row.sha256(), row.bytes(), problem.code(), problem.sentence()));
+  }
+
+  Inputs inputs() {
+    return inputs;
+  }
+
+  SettledMorning morning() {
+    return morning;
+  }
+
+  Judged judged() {
+    return judged;
+  }
+
+  Pipeline pipeline() {
+    return pipeline;
+  }
+
+  HorseAdvice advise(String horse) {
+    return pipeline.advise(horse, morning, judged);
+  }
+}

@@ -1,0 +1,140 @@
+package rickyard.morning;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import rickyard.core.forage.AccountedAnalysis;
+import rickyard.core.forage.AnalyteCode;
+import rickyard.core.forage.InForce;
+import rickyard.core.forage.Lot;
+import rickyard.core.forage.Report;
+import rickyard.core.forage.SettledSample;
+import rickyard.core.judgement.Suitability;
+import rickyard.core.judgement.Verdict;
+import rickyard.core.quantity.Measured;
+import rickyard.registers.Office;
+import rickyard.report.view.LotRow;
+import rickyard.report.view.VerdictRow;
+
+/** Lots with their verdicts, sorted by suitability as the only forage. */
+final class LotRows {
+  private static final Comparator<LotRow> BY_SUITABILITY =
+      Comparator.<LotRow>comparingInt(r -> r.notFor().size())
+          .thenComparingInt(r -> -r.suits().size())
+          .thenComparingDouble(r -> r.nscWsc() == null ? Double.MAX_VALUE : r.nscWsc())
+          .thenComparing(LotRow::lot);
+
+  private final Office office;
+  private final SettledMorning morning;
+  private final Judged judged;
+  private final Places places;
+
+  LotRows(Office office, SettledMorning morning, Judged judged, Places places) {
+    this.office = office;
+    this.morning = morning;
+    this.judged = judged;
+    this.places = places;
+  }
+
+  List<LotRow> rows() {
+    List<LotRow> rows = new ArrayList<>();
+    for (InForce entry : morning.settled().inForce()) {
+      if (judged.verdicts().containsKey(entry.subject()) && entry.batch().isEmpty()) {
+        rows.add(row(entry));
+      }
+    }
+    rows.sort(BY_SUITABILITY);
+    return rows;
+  }
+
+  private LotRow row(InForce entry) {
+    Optional<Lot> lot = office.findLot(entry.subject());
+    List<Verdict> verdicts = judged.verdicts().getOrDefault(entry.subject(), List.of());
+    Suitability suitability =
+        judged.suitability().getOrDefault(entry.subject(), Suitability.of(verdicts));
+    return new LotRow(
+        entry.subject(),
+        lot.map(Lot::holder).orElse(""),
+        lot.map(Lot::material).orElse(""),
+        lot.map(Lot::cutting).orElse(""),
+        lot.map(l -> boxed(l.stockKg())).orElse(null),
+        content(entry, AnalyteCode.NSC_WSC),
+        content(entry, AnalyteCode.NSC_ESC),
+        content(entry, AnalyteCode.STARCH),
+        List.copyOf(suitability.suits()),
+        List.copyOf(suitability.notFor()),
+        List.copyOf(suitability.undecided()),
+        entry.why(),
+        verdicts.stream().filter(v -> !v.isSilent()).map(v -> verdict(entry.subject(), v)).toList(),
+        assumptions(entry),
+        report(entry).map(Report::lab).orElse(""),
+        sample(entry)
+            .flatMap(s -> s.sample().sampledOn())
+            .map(LocalDate::toString)
+            .orElse(""));
+  }
+
+  private static @Nullable Double boxed(OptionalDouble value) {
+    return value.isPresent() ? Double.valueOf(value.getAsDouble()) : null;
+  }
+
+  private static @Nullable Double content(InForce entry, AnalyteCode code) {
+    return entry
+        .analysis()
+        .flatMap(a -> a.analysis().find(code))
+        .filter(Measured::isBoundedAbove)
+        .map(Measured::best)
+        .orElse(null);
+  }
+
+  private List<String> assumptions(InForce entry) {
+    List<String> found = new ArrayList<>();
+    entry
+        .analysis()
+        .map(AccountedAnalysis::assumption)
+        .filter(a -> !a.isEmpty())
+        .ifPresent(found::add);
+    if (entry.provisional()) {
+      found.add("in no register yet: a provisional lot");
+    }
+    return found;
+  }
+
+  private Optional<SettledSample> sample(InForce entry) {
+    return morning.settled().samples().stream()
+        .filter(s -> entry.from().contains(s.key()))
+        .findFirst();
+  }
+
+  private Optional<Report> report(InForce entry) {
+    return sample(entry)
+        .flatMap(s -> places.find(s.key().document()))
+        .flatMap(Places.Where::report);
+  }
+
+  private static VerdictRow verdict(String lot, Verdict verdict) {
+    Optional<Measured> value = verdict.value();
+    return new VerdictRow(
+        lot,
+        verdict.limit().group(),
+        verdict.limit().id(),
+        verdict.limit().quantity(),
+        verdict.limit().value(),
+        verdict.limit().unit().text(),
+        value.map(Measured::best).orElse(null),
+        value.map(Measured::low).orElse(null),
+        value.map(Measured::high).filter(Double::isFinite).orElse(null),
+        value.map(Measured::u).orElse(null),
+        boxed(verdict.pOver()),
+        verdict.word().code(),
+        verdict.settle().isEmpty()
+            ? verdict.reason()
+            : verdict.reason() + "; " + verdict.settle(),
+        boxed(verdict.limit().risk()),
+        verdict.limit().severity().code());
+  }
+}

@@ -1,0 +1,128 @@
+package rickyard.morning;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import rickyard.core.advice.TracedDiet;
+import rickyard.core.forage.AnalyteCode;
+import rickyard.core.forage.Check;
+import rickyard.core.forage.InForce;
+import rickyard.core.forage.SettledSample;
+import rickyard.core.judgement.Verdict;
+import rickyard.core.nutrition.Horse;
+import rickyard.core.quantity.Measured;
+import rickyard.report.trace.TraceText;
+
+/** How a number of a lot or of a horse's diet came about, down to page, row and column. */
+public final class OfficeTrace {
+  private final Desk desk;
+  private final Places places;
+  private final TraceText text;
+
+  private OfficeTrace(Desk desk) {
+    this.desk = desk;
+    this.places = new Places(desk.morning().files());
+    this.text = new TraceText(places::words);
+  }
+
+  /**
+   * The trace as lines.
+   *
+   * @param name a lot or a horse
+   * @param quantity an analyte code such as NSC_WSC; empty for what the limits ask
+   * @throws UsageException if no lot and no horse has this name
+   */
+  public static List<String> of(
+      OfficeFolders folders, LocalDate asOf, String name, Optional<String> quantity) {
+    Desk desk = Desk.open(folders, new Options("kg", new TreeSet<>()), asOf);
+    OfficeTrace trace = new OfficeTrace(desk);
+    Optional<AnalyteCode> code = quantity.map(OfficeTrace::code);
+    Optional<Horse> horse = desk.inputs().registers().office().findHorse(name);
+    if (horse.isPresent()) {
+      return trace.horse(horse.get(), code.orElse(AnalyteCode.NSC_WSC));
+    }
+    List<InForce> entries =
+        desk.morning().settled().inForce().stream()
+            .filter(i -> i.subject().equals(name))
+            .toList();
+    if (entries.isEmpty()) {
+      throw new UsageException("No lot, feed or horse is called \"" + name + "\".");
+    }
+    List<String> lines = new ArrayList<>();
+    entries.forEach(entry -> lines.addAll(trace.lot(entry, code)));
+    return lines;
+  }
+
+  private static AnalyteCode code(String quantity) {
+    String code = quantity.toUpperCase(Locale.ROOT).replace('-', '_');
+    try {
+      return new AnalyteCode(code);
+    } catch (IllegalArgumentException e) {
+      throw new UsageException(
+          "\"" + quantity + "\" is not a quantity; try NSC_WSC, STARCH, DM, CA …");
+    }
+  }
+
+  private List<String> lot(InForce entry, Optional<AnalyteCode> code) {
+    List<String> lines = new ArrayList<>();
+    String batch = entry.batch().isEmpty() ? "" : " batch " + entry.batch();
+    lines.add(entry.subject() + batch + ": " + entry.why());
+    if (entry.analysis().isEmpty()) {
+      lines.add("  no analysis is in force");
+    }
+    entry
+        .analysis()
+        .ifPresent(
+            analysis -> {
+              Map<AnalyteCode, Measured> values = new TreeMap<>(analysis.analysis().contents());
+              analysis.analysis().dryMatter().ifPresent(dm -> values.put(AnalyteCode.DM, dm));
+              values.forEach(
+                  (c, v) -> {
+                    if (code.isEmpty() || code.get().equals(c)) {
+                      lines.addAll(text.of(c.value(), v));
+                    }
+                  });
+              analysis
+                  .leftOut()
+                  .forEach(l -> lines.add("left out: " + l.analyte() + ", " + l.reason()));
+              lines.add(
+                  "cores: " + analysis.cores() + " (" + analysis.coresFrom() + ")");
+            });
+    addVerdicts(entry.subject(), lines);
+    addChecks(entry, lines);
+    return lines;
+  }
+
+  private void addVerdicts(String lot, List<String> lines) {
+    for (Verdict verdict : desk.judged().verdicts().getOrDefault(lot, List.of())) {
+      if (!verdict.isSilent()) {
+        lines.add(
+            "limit " + verdict.limit().id() + ": " + verdict.word().code() + ", " + verdict.reason());
+      }
+    }
+  }
+
+  private void addChecks(InForce entry, List<String> lines) {
+    for (SettledSample sample : desk.morning().settled().samples()) {
+      if (entry.from().contains(sample.key())) {
+        for (Check check : sample.sample().checks()) {
+          lines.add((check.holds() ? "confirmed: " : "broken: ") + check.words());
+        }
+      }
+    }
+  }
+
+  private List<String> horse(Horse horse, AnalyteCode code) {
+    TracedDiet traced = desk.pipeline().trace(horse, desk.morning(), desk.judged());
+    List<String> lines = new ArrayList<>(traced.lines(code));
+    traced
+        .contents(code)
+        .forEach((item, value) -> lines.addAll(text.of(item + " " + code, value)));
+    return lines;
+  }
+}

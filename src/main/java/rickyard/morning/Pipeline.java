@@ -1,0 +1,277 @@
+package rickyard.morning;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import rickyard.core.advice.AdviceContext;
+import rickyard.core.advice.Consumption;
+import rickyard.core.advice.DietSummary;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.HorseAdviser;
+import rickyard.core.advice.Larder;
+import rickyard.core.advice.TracedDiet;
+import rickyard.core.forage.Analysis;
+import rickyard.core.forage.Answer;
+import rickyard.core.forage.BagBatch;
+import rickyard.core.forage.InForce;
+import rickyard.core.forage.Question;
+import rickyard.core.forage.Received;
+import rickyard.core.forage.Settlement;
+import rickyard.core.forage.Unsettled;
+import rickyard.core.judgement.Limit;
+import rickyard.core.judgement.LotJudge;
+import rickyard.core.judgement.Suitability;
+import rickyard.core.judgement.Verdict;
+import rickyard.core.nutrition.Horse;
+import rickyard.core.remedy.MassUnit;
+import rickyard.intake.ReadDocument;
+import rickyard.registers.BadRow;
+import rickyard.registers.Concern;
+import rickyard.registers.Office;
+
+/** The way from what was read to what is said, as functions; it wires rooms and computes nothing. */
+final class Pipeline {
+  private final Inputs inputs;
+  private final Office office;
+  private final Tables tables;
+  private final MassUnit units;
+  private final Memory memory;
+  private Optional<HorseAdviser> adviser = Optional.empty();
+
+  Pipeline(Inputs inputs, Options options, Memory memory) {
+    this.inputs = inputs;
+    this.office = inputs.registers().office();
+    this.tables = inputs.tables();
+    this.units = options.units().equals("lb") ? MassUnit.LB : MassUnit.KG;
+    this.memory = memory;
+  }
+
+  Memory memory() {
+    return memory;
+  }
+
+  SettledMorning settle(FilesInHand files) {
+    List<Received> received = new ArrayList<>();
+    files.first().forEach((hash, seen) -> add(files, hash, seen, received));
+    Settlement settlement =
+        new Settlement(tables.uncertainty().uncertainties(), tables.dictionary().analytes());
+    Unsettled unsettled =
+        new Unsettled(
+            received,
+            List.copyOf(office.lots().values()),
+            office.feeds().stream()
+                .map(f -> new BagBatch(f.id(), f.batch(), f.name()))
+                .toList(),
+            office.answers(),
+            office.decisions(),
+            inputs.asOf());
+    return new SettledMorning(files, settlement.settle(unsettled));
+  }
+
+  private static void add(
+      FilesInHand files, String hash, FilesInHand.FirstSeen seen, List<Received> received) {
+    for (ReadDocument document : files.read().get(hash).documents()) {
+      document
+          .report()
+          .ifPresent(
+              report -> received.add(new Received(report, seen.on(), path(seen, document))));
+    }
+  }
+
+  private static String path(FilesInHand.FirstSeen seen, ReadDocument document) {
+    return document.part().isEmpty() ? seen.path() : seen.path() + "!" + document.part();
+  }
+
+  Judged judge(SettledMorning morning) {
+    List<Limit> limits = tables.judgement().limits();
+    SortedMap<String, List<Verdict>> verdicts = new TreeMap<>();
+    SortedMap<String, Suitability> suitability = new TreeMap<>();
+    for (InForce entry : morning.settled().inForce()) {
+      if (isLot(entry)) {
+        List<Verdict> found =
+            entry
+                .analysis()
+                .map(analysis -> LotJudge.judge(analysis, limits))
+                .orElseGet(() -> LotJudge.unanalysed(entry.why(), limits));
+        verdicts.put(entry.subject(), found);
+        suitability.put(entry.subject(), Suitability.of(found));
+      }
+    }
+    return new Judged(verdicts, suitability);
+  }
+
+  private boolean isLot(InForce entry) {
+    return entry.provisional() || office.lots().containsKey(entry.subject());
+  }
+
+  /** All horses, those with a bad row too, sorted. */
+  List<String> horseIds() {
+    SortedSet<String> ids = new TreeSet<>(office.horses().keySet());
+    inputs.registers().concerned(Concern.HORSE).stream()
+        .filter(id -> !id.isEmpty())
+        .forEach(ids::add);
+    return List.copyOf(ids);
+  }
+
+  HorseAdvice advise(String horseId, SettledMorning morning, Judged judged) {
+    Horse horse = office.horses().get(horseId);
+    if (horse == null) {
+      List<BadRow> rows = inputs.registers().badRowsOf(Concern.HORSE, horseId);
+      String client = rows.stream().map(BadRow::clientId).findFirst().orElse("");
+      return HorseAdvice.unjudged(
+          horseId, client, rows.stream().map(BadRow::message).distinct().toList());
+    }
+    return adviser(morning, judged).advise(horse);
+  }
+
+  TracedDiet trace(Horse horse, SettledMorning morning, Judged judged) {
+    return adviser(morning, judged).trace(horse);
+  }
+
+  private synchronized HorseAdviser adviser(SettledMorning morning, Judged judged) {
+    if (adviser.isEmpty()) {
+      adviser = Optional.of(new HorseAdviser(context(morning, judged)));
+    }
+    return adviser.get();
+  }
+
+  private AdviceContext context(SettledMorning morning, Judged judged) {
+    LocalDate asOf = inputs.asOf();
+    Larder larder = larder(morning);
+    var standards = tables.nutrition().standards();
+    return new AdviceContext(
+        asOf,
+        larder,
+        office.rations(),
+        office.deliveries(),
+        office.measures(),
+        office.decisions(),
+        standards,
+        tables.judgement().conditions(),
+        tables.judgement().limits(),
+        judged.verdicts(),
+        memory.diets(),
+        whyNotJudged(morning),
+        turnedLots(morning, judged),
+        askedAbout(morning),
+        answered(),
+        problems(),
+        tables.remedy().settings(),
+        units,
+        Consumption.perDay(
+            office.horses().values(),
+            office.rations(),
+            office.deliveries(),
+            office.measures(),
+            larder,
+            standards,
+            asOf));
+  }
+
+  private Larder larder(SettledMorning morning) {
+    List<Analysis> analyses = new ArrayList<>();
+    for (InForce entry : morning.settled().inForce()) {
+      entry.analysis().ifPresent(a -> analyses.add(a.analysis()));
+    }
+    return new Larder(
+        office.lots(), office.feeds(), analyses, tables.nutrition().standards());
+  }
+
+  private static SortedMap<String, String> whyNotJudged(SettledMorning morning) {
+    SortedMap<String, String> why = new TreeMap<>();
+    for (InForce entry : morning.settled().inForce()) {
+      if (entry.analysis().isEmpty()) {
+        why.put(entry.subject(), entry.why());
+      }
+    }
+    return why;
+  }
+
+  /** Lots whose analysis rests on other documents than last time and whose verdict changed. */
+  private SortedSet<String> turnedLots(SettledMorning morning, Judged judged) {
+    SortedSet<String> turned = new TreeSet<>();
+    for (InForce entry : morning.settled().inForce()) {
+      String before = memory.reports().getOrDefault(entry.subject(), "");
+      boolean isOther = !before.isEmpty() && !before.equals(documents(entry));
+      boolean isTurned =
+          memory.lots().containsKey(entry.subject())
+              && !memory
+                  .lots()
+                  .get(entry.subject())
+                  .equals(words(judged.verdicts().getOrDefault(entry.subject(), List.of())));
+      if (isOther && isTurned) {
+        turned.add(entry.subject());
+      }
+    }
+    return turned;
+  }
+
+  static String documents(InForce entry) {
+    return String.join(" ", entry.from().stream().map(k -> k.document()).sorted().toList());
+  }
+
+  static SortedMap<String, String> words(List<Verdict> verdicts) {
+    SortedMap<String, String> words = new TreeMap<>();
+    verdicts.forEach(v -> words.put(v.limit().id(), v.word().code()));
+    return words;
+  }
+
+  /** Lots that an open question keeps from having an analysis. */
+  private static SortedSet<String> askedAbout(SettledMorning morning) {
+    SortedSet<String> asked = new TreeSet<>();
+    for (Question question : morning.settled().questions()) {
+      asked.add(question.about());
+    }
+    morning.settled().samples().stream()
+        .filter(s -> s.standing().code().equals("question"))
+        .forEach(s -> asked.add(s.subject()));
+    return asked;
+  }
+
+  private SortedSet<String> answered() {
+    SortedSet<String> ids = new TreeSet<>();
+    office.answers().stream()
+        .filter(a -> !a.answer().isBlank())
+        .map(Answer::questionId)
+        .forEach(ids::add);
+    return ids;
+  }
+
+  private SortedMap<String, List<String>> problems() {
+    SortedMap<String, List<String>> problems = new TreeMap<>();
+    for (BadRow row : inputs.registers().badRows()) {
+      if (row.concern() == Concern.HORSE) {
+        problems.computeIfAbsent(row.id(), id -> new ArrayList<>()).add(row.message());
+      }
+    }
+    return problems;
+  }
+
+  /** What the next morning compares with. */
+  Memory remember(SettledMorning morning, Judged judged, List<HorseAdvice> advice) {
+    SortedMap<String, DietSummary> diets = new TreeMap<>();
+    for (HorseAdvice horse : advice) {
+      if (horse.after() != null) {
+        diets.put(horse.horse(), horse.after());
+      }
+    }
+    SortedMap<String, SortedMap<String, String>> lots = new TreeMap<>();
+    judged.verdicts().forEach((lot, verdicts) -> lots.put(lot, words(verdicts)));
+    SortedMap<String, String> reports = new TreeMap<>();
+    morning
+        .settled()
+        .inForce()
+        .forEach(
+            entry -> {
+              if (!entry.from().isEmpty()) {
+                reports.put(entry.subject(), documents(entry));
+              }
+            });
+    return new Memory(diets, lots, reports);
+  }
+}

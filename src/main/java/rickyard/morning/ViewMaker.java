@@ -1,0 +1,288 @@
+package rickyard.morning;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.HorseQuestion;
+import rickyard.core.forage.Question;
+import rickyard.core.forage.Reopened;
+import rickyard.core.judgement.DecisionRule;
+import rickyard.core.nutrition.Feed;
+import rickyard.core.nutrition.Horse;
+import rickyard.registers.BadRow;
+import rickyard.registers.Client;
+import rickyard.registers.Office;
+import rickyard.report.view.ClientFacts;
+import rickyard.report.view.Counts;
+import rickyard.report.view.FollowUpRow;
+import rickyard.report.view.HorseFacts;
+import rickyard.report.view.LotRow;
+import rickyard.report.view.MorningView;
+import rickyard.report.view.OutcomeRow;
+import rickyard.report.view.QuestionRow;
+import rickyard.report.view.TableRowUsed;
+import rickyard.tables.TableFile;
+import rickyard.tables.TableProblem;
+
+/** Puts together what is to be shown of a morning. */
+final class ViewMaker {
+  private static final int OLD_WEIGHT_DAYS = 180;
+  private static final int SHELF_WARNING_DAYS = 30;
+
+  private final Inputs inputs;
+  private final Options options;
+  private final Memory memory;
+  private final SettledMorning morning;
+  private final Judged judged;
+  private final List<HorseAdvice> advice;
+  private final Office office;
+  private final Places places;
+
+  ViewMaker(
+      Inputs inputs,
+      Options options,
+      Memory memory,
+      SettledMorning morning,
+      Judged judged,
+      List<HorseAdvice> advice) {
+    this.inputs = inputs;
+    this.options = options;
+    this.memory = memory;
+    this.morning = morning;
+    this.judged = judged;
+    this.advice = List.copyOf(advice);
+    this.office = inputs.registers().office();
+    this.places = new Places(morning.files());
+  }
+
+  MorningView view() {
+    List<OutcomeRow> outcomes = new OutcomeRows(morning, places).rows();
+    List<LotRow> lots = new LotRows(office, morning, judged, places).rows();
+    List<QuestionRow> questions = questions();
+    return new MorningView(
+        inputs.asOf(),
+        options.units(),
+        outcomes,
+        new AnalysisRows(morning, places).rows(),
+        lots,
+        horses(),
+        questions,
+        followUps(questions),
+        List.of(),
+        changes(),
+        inputs.registers().badRows().stream().map(BadRow::message).distinct().toList(),
+        inputs.registers().warnings().stream().map(TableProblem::message).toList(),
+        DecisionRule.words(),
+        tables(),
+        horseFacts(),
+        clientFacts(),
+        counts(outcomes, lots),
+        memory.diets().isEmpty() && memory.lots().isEmpty());
+  }
+
+  private List<HorseAdvice> horses() {
+    return advice.stream()
+        .sorted(
+            Comparator.comparing((HorseAdvice h) -> h.problems().isEmpty())
+                .thenComparing(HorseAdvice::priority)
+                .thenComparing(HorseAdvice::client)
+                .thenComparing(HorseAdvice::horse))
+        .toList();
+  }
+
+  private List<QuestionRow> questions() {
+    List<QuestionRow> rows = new ArrayList<>();
+    for (Question question : morning.settled().questions()) {
+      rows.add(
+          new QuestionRow(
+              question.id(),
+              question.kind(),
+              places.file(question.document()),
+              places.part(question.document()),
+              question.about(),
+              question.question(),
+              String.join("|", question.choices()),
+              question.proposed(),
+              question.why()));
+    }
+    SortedMap<String, QuestionRow> ofHorses = new TreeMap<>();
+    for (HorseAdvice horse : advice) {
+      horse.questions().forEach(q -> ofHorses.putIfAbsent(q.id(), row(q)));
+    }
+    rows.addAll(ofHorses.values());
+    return rows;
+  }
+
+  private static QuestionRow row(HorseQuestion question) {
+    return new QuestionRow(
+        question.id(),
+        question.kind(),
+        "",
+        "",
+        question.about(),
+        question.question(),
+        String.join("|", question.choices()),
+        "",
+        question.why());
+  }
+
+  private List<FollowUpRow> followUps(List<QuestionRow> questions) {
+    List<FollowUpRow> rows = new ArrayList<>();
+    for (Horse horse : office.horses().values()) {
+      horse
+          .weighedOn()
+          .filter(day -> day.plusDays(OLD_WEIGHT_DAYS).isBefore(inputs.asOf()))
+          .ifPresent(
+              day ->
+                  rows.add(
+                      new FollowUpRow(
+                          inputs.asOf().toString(),
+                          "weight",
+                          horse.id(),
+                          "weigh it again",
+                          "its weight is of " + day)));
+    }
+    for (Feed feed : office.feeds()) {
+      shelfLife(feed, rows);
+    }
+    questions.forEach(
+        q ->
+            rows.add(
+                new FollowUpRow(
+                    inputs.asOf().toString(), "question", q.about(), q.question(), q.why())));
+    rows.sort(
+        Comparator.comparing(FollowUpRow::due)
+            .thenComparing(FollowUpRow::kind)
+            .thenComparing(FollowUpRow::about)
+            .thenComparing(FollowUpRow::what));
+    return rows;
+  }
+
+  private void shelfLife(Feed feed, List<FollowUpRow> rows) {
+    if (feed.baggedOn().isEmpty() || feed.shelfLifeMonths().isEmpty()) {
+      return;
+    }
+    LocalDate end = feed.baggedOn().get().plusMonths(feed.shelfLifeMonths().getAsInt());
+    if (!end.isAfter(inputs.asOf().plusDays(SHELF_WARNING_DAYS))) {
+      rows.add(
+          new FollowUpRow(
+              end.toString(),
+              "shelf-life",
+              feed.batch().isEmpty() ? feed.id() : feed.id() + " " + feed.batch(),
+              "use up or throw away",
+              "bagged on "
+                  + feed.baggedOn().get()
+                  + ", keeps "
+                  + feed.shelfLifeMonths().getAsInt()
+                  + " months"));
+    }
+  }
+
+  private List<String> changes() {
+    List<String> changes = new ArrayList<>();
+    for (Reopened reopened : morning.settled().reopened()) {
+      if (places.find(reopened.by()).map(w -> !w.isEarlier()).orElse(false)) {
+        changes.add(
+            reopened.subject()
+                + ": "
+                + places.file(reopened.by())
+                + " takes the place of "
+                + places.file(reopened.replaced().document())
+                + " ("
+                + reopened.why()
+                + ")"
+                + decisions(reopened));
+      }
+    }
+    memory
+        .lots()
+        .forEach(
+            (lot, before) -> {
+              SortedMap<String, String> now =
+                  Pipeline.words(judged.verdicts().getOrDefault(lot, List.of()));
+              for (String limit : new TreeSet<>(before.keySet())) {
+                String word = now.getOrDefault(limit, "no-limit");
+                if (!word.equals(before.get(limit))) {
+                  changes.add(lot + ": " + limit + " " + before.get(limit) + " before, " + word + " now");
+                }
+              }
+            });
+    return changes;
+  }
+
+  private static String decisions(Reopened reopened) {
+    return reopened.decisionRows().isEmpty()
+        ? ""
+        : "; decisions to look at again: decisions.csv rows " + reopened.decisionRows();
+  }
+
+  private List<TableRowUsed> tables() {
+    List<TableRowUsed> used = new ArrayList<>();
+    for (TableFile file : inputs.tables().files()) {
+      boolean isOffice = file.rows().stream().anyMatch(r -> r.isOffice());
+      used.add(new TableRowUsed(file.name(), file.version(), file.digest(), isOffice));
+    }
+    used.sort(Comparator.comparing(TableRowUsed::name));
+    return used;
+  }
+
+  private SortedMap<String, HorseFacts> horseFacts() {
+    SortedMap<String, HorseFacts> facts = new TreeMap<>();
+    office
+        .horses()
+        .forEach(
+            (id, h) ->
+                facts.put(
+                    id,
+                    new HorseFacts(
+                        id,
+                        h.name(),
+                        h.type().code(),
+                        h.status().code(),
+                        h.bodyWeightKg(),
+                        h.weightBy().code(),
+                        h.bodyCondition().isPresent()
+                            ? Double.valueOf(h.bodyCondition().getAsDouble())
+                            : null,
+                        String.join(", ", h.conditions()))));
+    return facts;
+  }
+
+  private SortedMap<String, ClientFacts> clientFacts() {
+    SortedMap<String, ClientFacts> facts = new TreeMap<>();
+    for (Map.Entry<String, Client> entry : office.clients().entrySet()) {
+      Client c = entry.getValue();
+      facts.put(
+          entry.getKey(),
+          new ClientFacts(c.id(), c.name(), c.phone(), c.email(), c.adviser(), c.units()));
+    }
+    return facts;
+  }
+
+  private Counts counts(List<OutcomeRow> outcomes, List<LotRow> lots) {
+    List<OutcomeRow> files = outcomes.stream().filter(o -> o.part().isEmpty()).toList();
+    return new Counts(
+        files.size(),
+        outcomes.size() - files.size(),
+        of(files, "accepted"),
+        of(files, "question"),
+        of(files, "duplicate"),
+        of(files, "superseded"),
+        of(files, "refused"),
+        of(files, "known"),
+        files.stream().mapToInt(OutcomeRow::samples).sum(),
+        lots.size(),
+        advice.size(),
+        0);
+  }
+
+  private static int of(List<OutcomeRow> files, String outcome) {
+    return (int) files.stream().filter(f -> f.outcome().equals(outcome)).count();
+  }
+}
