@@ -7,6 +7,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import rickyard.report.text.Harmless;
+import rickyard.tables.FormulaGuard;
 
 /**
  * Our CSV: UTF-8 without a mark, commas, lines ended by a line feed, RFC 4180 quotes where needed.
@@ -17,7 +18,6 @@ import rickyard.report.text.Harmless;
 public final class CsvOut {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
-  private static final String STARTS_FORMULA = "=+-@\t\r";
 
   private CsvOut() {}
 
@@ -37,20 +37,11 @@ public final class CsvOut {
 
   /** Text as a CSV cell holds it: made harmless, and guarded when it could run as a formula. */
   public static String guarded(String text) {
-    String harmless = Harmless.text(text);
-    return needsGuard(harmless) ? "'" + harmless : harmless;
+    return FormulaGuard.protect(Harmless.text(text));
   }
 
   /** The text of a cell that {@link #guarded} wrote. */
   public static String unguarded(String cell) {
-    return cell.startsWith("'") && needsGuard(cell) ? cell.substring(1) : cell;
-  }
-
-  private static boolean needsGuard(String text) {
-    int first = 0;
-    while (first < text.length() && text.charAt(first) == '\'') {
-      first++;
-    }
-    return first < text.length() && STARTS_FORMULA.indexOf(text.charAt(first)) >= 0;
+    return FormulaGuard.strip(cell);
   }
 }

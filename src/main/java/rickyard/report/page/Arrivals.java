@@ -44,7 +44,7 @@ public final class Arrivals {
         part,
         String.join(" · ", about),
         Words.of("outcome", row.outcome()),
-        Harmless.line(row.reason()));
+        Harmless.sentence(row.reason()));
   }
 
   /** The files by outcome, in one sentence. */

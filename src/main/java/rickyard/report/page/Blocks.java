@@ -95,7 +95,7 @@ public final class Blocks {
 
   private static List<String> reasons(List<Held> limits) {
     return limits.stream()
-        .map(held -> Harmless.line(held.reason()))
+        .map(held -> Harmless.sentence(held.reason()))
         .filter(reason -> !reason.isEmpty())
         .distinct()
         .toList();

@@ -70,8 +70,8 @@ public final class Callers {
         anchors.horse(horse.horse()),
         Names.horse(view, horse.horse()),
         horse.priority() == Priority.CALL_NOW ? "now" : "today",
-        Harmless.line(horse.say()),
-        Harmless.line(horse.reason()),
+        Harmless.sentence(horse.say()),
+        Harmless.sentence(horse.reason()),
         figure(horse));
   }
 

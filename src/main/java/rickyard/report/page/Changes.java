@@ -45,9 +45,11 @@ public final class Changes {
         .toList();
   }
 
+  /** What is due; open questions stand in their own section. */
   static List<Due> due(MorningView view) {
     String today = view.asOf().toString();
     return view.followUps().stream()
+        .filter(row -> !row.kind().equals("question"))
         .map(
             row ->
                 new Due(

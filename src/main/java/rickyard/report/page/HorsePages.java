@@ -72,19 +72,19 @@ public final class HorsePages {
         standing(after),
         facts(view.horseFacts().get(horse.horse()), mass, horse.vetFirst()),
         horse.groups().isEmpty() ? "none" : Words.all("group", horse.groups()),
-        Harmless.line(horse.reason()),
-        Harmless.line(horse.say()),
+        Harmless.sentence(horse.reason()),
+        Harmless.sentence(horse.say()),
         horse.vetFirst(),
-        horse.problems().stream().map(Harmless::line).toList(),
+        horse.problems().stream().map(Harmless::sentence).toList(),
         horse.questions().stream().map(HorsePages::question).toList(),
-        horse.changes().stream().map(Harmless::line).toList(),
+        horse.changes().stream().map(Harmless::sentence).toList(),
         DietPages.compared(horse, mass),
         DietPages.limits(horse, name, anchors),
         DietPages.portions(horse, mass),
         DietPages.needs(horse),
         after == null
             ? List.of()
-            : after.notes().stream().map(n -> Harmless.line(n.words())).toList(),
+            : after.notes().stream().map(n -> Harmless.sentence(n.words())).toList(),
         ProposalPages.of(horse, mass));
   }
 
@@ -114,7 +114,7 @@ public final class HorsePages {
             + Words.of("unit", worst.unit());
     return worst.pOver() == null
         ? value
-        : value + ", chance of being over " + Shown.chance(worst.pOver());
+        : value + ", chance of being over: " + Shown.chance(worst.pOver());
   }
 
   private static String facts(@Nullable HorseFacts facts, Mass mass, boolean vetFirst) {

@@ -62,7 +62,7 @@ public final class LotPages {
         Words.all("group", lot.suits()),
         Words.all("group", lot.notFor()),
         Words.all("group", lot.undecided()),
-        Harmless.line(lot.reason()),
+        Harmless.sentence(lot.reason()),
         String.join("; ", lot.assumptions().stream().map(Harmless::line).toList()),
         blocks(lot, true, anchors),
         lot.verdicts().stream().filter(LotPages::decides).map(LotPages::reason).toList(),
@@ -131,7 +131,7 @@ public final class LotPages {
             + Shown.number(Double.valueOf(row.limit()))
             + " "
             + Words.of("unit", row.unit()),
-        Harmless.line(row.reason()),
+        Harmless.sentence(row.reason()),
         "accepted chance of being wrong "
             + risk
             + ", weight: "

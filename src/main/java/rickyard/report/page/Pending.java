@@ -48,7 +48,7 @@ public final class Pending {
         Harmless.line(row.question()),
         Harmless.line(row.about()),
         Harmless.line(row.part().isBlank() ? row.file() : row.file() + ", " + row.part()),
-        Harmless.line(row.why()),
+        Harmless.sentence(row.why()),
         Arrays.stream(row.choices().split("\\|", -1))
             .map(Harmless::line)
             .filter(choice -> !choice.isEmpty())
@@ -73,7 +73,7 @@ public final class Pending {
     return new Waiting(
         anchors.horse(horse.horse()),
         Names.horse(view, horse.horse()),
-        Harmless.line(horse.reason()));
+        Harmless.sentence(horse.reason()));
   }
 
   /** Lots with a limit that could not be judged, with the first reason of each group. */
@@ -94,16 +94,12 @@ public final class Pending {
     Map<String, Set<String>> held = new LinkedHashMap<>();
     for (VerdictRow row : lot.verdicts()) {
       if (undecided(row)) {
-        held.computeIfAbsent(sentence(Harmless.line(row.reason())), r -> new LinkedHashSet<>())
+        held.computeIfAbsent(Harmless.sentence(row.reason()), r -> new LinkedHashSet<>())
             .add(Words.of("quantity", row.quantity()) + " for " + Words.of("group", row.group()));
       }
     }
     List<String> sentences = new ArrayList<>();
     held.forEach((reason, what) -> sentences.add(String.join(", ", what) + ": " + reason));
     return String.join(" ", sentences);
-  }
-
-  private static String sentence(String words) {
-    return words.isEmpty() || words.endsWith(".") ? words : words + ".";
   }
 }

@@ -54,7 +54,7 @@ public final class ProposalPages {
     return new Entry(
         proposal.rank() + ". " + Words.of("kind", proposal.kind()),
         enough(proposal),
-        Harmless.line(proposal.why()),
+        Harmless.sentence(proposal.why()),
         after(proposal.diet()),
         cost(proposal),
         proposal.items().stream().map(item -> item(item, mass)).toList(),
@@ -93,7 +93,7 @@ public final class ProposalPages {
             + Words.of("unit", worst.unit())
             + ")";
     String chance =
-        worst.pOver() == null ? "" : "; chance of being over " + Shown.chance(worst.pOver());
+        worst.pOver() == null ? "" : "; chance of being over: " + Shown.chance(worst.pOver());
     return nsc + limit + chance;
   }
 

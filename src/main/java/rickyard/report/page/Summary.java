@@ -38,6 +38,7 @@ public record Summary(
     List<Arrivals.Entry> arrivals,
     String arrived,
     int known,
+    int parts,
     String rule,
     List<TableLine> tables) {
 
@@ -76,6 +77,7 @@ public record Summary(
         Arrivals.of(view),
         Arrivals.sentence(view.counts()),
         view.counts().known(),
+        view.counts().parts(),
         Harmless.line(view.decisionRule()),
         view.tables().stream().map(Summary::table).toList());
   }

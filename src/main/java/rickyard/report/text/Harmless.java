@@ -26,6 +26,13 @@ public final class Harmless {
     return text(raw).replaceAll("[ \\t\\r\\n]+", " ").strip();
   }
 
+  /** One line that ends like a sentence; nothing else is changed, for it may begin with a name. */
+  public static String sentence(String raw) {
+    String line = line(raw);
+    boolean ended = line.isEmpty() || ".!?…".indexOf(line.charAt(line.length() - 1)) >= 0;
+    return ended ? line : line + ".";
+  }
+
   private static int shown(int c) {
     if (c == '\t' || c == '\n' || c == '\r') {
       return c;

@@ -44,10 +44,10 @@ public final class Shown {
     }
     double percent = HUNDRED * chance;
     if (percent < PER_CENT_SMALLEST) {
-      return "under 0.1 %";
+      return "less than 0.1 %";
     }
     if (percent > HUNDRED - PER_CENT_SMALLEST) {
-      return "over 99.9 %";
+      return "more than 99.9 %";
     }
     boolean edge = percent < 10 || percent > 99;
     BigDecimal shown = BigDecimal.valueOf(percent).setScale(edge ? 1 : 0, RoundingMode.HALF_UP);

@@ -27,8 +27,9 @@ class ShownTest {
   // example
   @ParameterizedTest
   @CsvSource({
-    "0.0505,5.1 %", "0.2,20 %", "0.00001,under 0.1 %", "0,under 0.1 %", "1,over 99.9 %",
-    "0.996,99.6 %", "0.9995,over 99.9 %", "0.5,50 %", "0.0999,10 %", "0.001,0.1 %"
+    "0.0505,5.1 %", "0.2,20 %", "0.00001,less than 0.1 %", "0,less than 0.1 %",
+        "1,more than 99.9 %",
+    "0.996,99.6 %", "0.9995,more than 99.9 %", "0.5,50 %", "0.0999,10 %", "0.001,0.1 %"
   })
   void aChanceIsNeverNoneAndNeverCertain(double chance, String expected) {
     assertEquals(expected, Shown.chance(chance));
