@@ -21,9 +21,11 @@ public record EnergyView(String code, OptionalDouble percentOfRequirement, Strin
   }
 
   static EnergyView of(NutrientLine energy, Horse horse, Settings settings) {
-    OptionalDouble percent =
-        energy.supply().isComplete() ? energy.percentOfRequirement() : OptionalDouble.empty();
-    String supply = supply(percent, settings.number("energy_even_pct"));
+    double even = settings.number("energy_even_pct");
+    OptionalDouble known = energy.percentOfRequirement();
+    boolean isSettled = energy.supply().isComplete() || known.orElse(0) > 100 + even;
+    OptionalDouble percent = isSettled ? known : OptionalDouble.empty();
+    String supply = supply(percent, even);
     String condition = condition(horse, settings);
     return new EnergyView("energy-" + supply + "-" + condition, percent, words(supply, condition));
   }

@@ -1,5 +1,10 @@
 package rickyard.core.nutrition;
 
+import static java.util.Objects.requireNonNull;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.quantity.Unit;
@@ -51,7 +56,7 @@ public enum Nutrient {
   }
 
   public AnalyteCode analyte() {
-    return new AnalyteCode(name());
+    return requireNonNull(Codes.BY_NUTRIENT.get(this));
   }
 
   /** Unit of the amount per day: kg, Mcal, g, mg, IU, or 1 for the ratio. */
@@ -87,5 +92,18 @@ public enum Nutrient {
       }
     }
     return Optional.empty();
+  }
+
+  /** Made once: a code checks its letters each time it is made. */
+  private static final class Codes {
+    static final Map<Nutrient, AnalyteCode> BY_NUTRIENT = all();
+
+    private static Map<Nutrient, AnalyteCode> all() {
+      Map<Nutrient, AnalyteCode> codes = new EnumMap<>(Nutrient.class);
+      for (Nutrient nutrient : values()) {
+        codes.put(nutrient, new AnalyteCode(nutrient.name()));
+      }
+      return Collections.unmodifiableMap(codes);
+    }
   }
 }

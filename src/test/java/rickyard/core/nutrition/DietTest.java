@@ -235,6 +235,16 @@ class DietTest {
     assertEquals("energy-short-unseen", energy(Horses.adult(500), lot));
   }
 
+  @Test
+  void energyThatIsOverByItselfIsOverWhateverElseIsFed() {
+    Portion hay = Portion.of(hay("a", 9, 1).with(AnalyteCode.DE, 2.2, 0).lot(), 10, true);
+    Portion thin = Portion.of(hay("a", 9, 1).with(AnalyteCode.DE, 1.5, 0).lot(), 10, true);
+    Portion silent = Portion.of(Foods.of("b", "balancer").feed(), 0.4, false);
+    Horse fat = Horses.adult(500).condition(8).build();
+    assertEquals("energy-over-fat", diet(fat, hay, silent).energy().code());
+    assertEquals("energy-unknown-fat", diet(fat, thin, silent).energy().code());
+  }
+
   private static String energy(Horses horse, Foodstuff lot) {
     return diet(horse.build(), Portion.of(lot, 10, true)).energy().code();
   }

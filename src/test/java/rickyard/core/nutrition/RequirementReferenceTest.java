@@ -1,5 +1,6 @@
 package rickyard.core.nutrition;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -34,7 +36,7 @@ class RequirementReferenceTest {
   private static Map<String, Nutrient> nutrients() {
     Map<String, Nutrient> names = new TreeMap<>();
     for (Nutrient nutrient : Nutrient.values()) {
-      names.put(nutrient.code().toLowerCase(java.util.Locale.ROOT), nutrient);
+      names.put(nutrient.code().toLowerCase(Locale.ROOT), nutrient);
     }
     names.put("lysine", Nutrient.LYS);
     names.put("vitamin_a", Nutrient.VIT_A);
@@ -68,7 +70,7 @@ class RequirementReferenceTest {
   static boolean isDailyNeed(CSVRecord row) {
     return List.of("maintenance", "work", "gestation", "lactation", "growth", "stallion")
             .contains(row.get("class"))
-        && NUTRIENTS.containsKey(row.get("nutrient").toLowerCase(java.util.Locale.ROOT));
+        && NUTRIENTS.containsKey(row.get("nutrient").toLowerCase(Locale.ROOT));
   }
 
   static Stream<CSVRecord> oracles() {
@@ -93,9 +95,7 @@ class RequirementReferenceTest {
   }
 
   private static void assertAgrees(CSVRecord row) {
-    Nutrient nutrient =
-        java.util.Objects.requireNonNull(
-            NUTRIENTS.get(row.get("nutrient").toLowerCase(java.util.Locale.ROOT)));
+    Nutrient nutrient = nutrient(row);
     OptionalDouble found = Requirements.of(horse(row), Horses.DAY, STANDARDS).perDay(nutrient);
     double expected = Double.parseDouble(row.get("value"));
     double got = found.orElseThrow(() -> new AssertionError("no requirement for " + row));
@@ -103,6 +103,10 @@ class RequirementReferenceTest {
     // a hundredth or so of the half digit: the coefficients are printed to four digits
     double tolerance = Double.parseDouble(row.get("tolerance")) * 1.02 + 1e-9;
     assertEquals(expected, got / unit, tolerance, row::toString);
+  }
+
+  private static Nutrient nutrient(CSVRecord row) {
+    return requireNonNull(NUTRIENTS.get(row.get("nutrient").toLowerCase(Locale.ROOT)));
   }
 
   private static Horse horse(CSVRecord row) {
@@ -165,6 +169,108 @@ class RequirementReferenceTest {
     assertEquals(599, all.stream().filter(r -> isComputed(r) && !isMismatch(r)).count());
     assertEquals(352, oracles().count(), "rows held against the requirements");
     assertEquals(589, pins().count(), "rows computed from the same equations");
+    assertEquals(32, coefficients().count(), "needs per kg");
+    assertEquals(10, steps().count(), "steps of gestation");
+    List<String> rest =
+        all.stream()
+            .filter(r -> !isMismatch(r) && !isDailyNeed(r))
+            .filter(r -> !r.get("class").matches("coefficient|intake|maximum_tolerable|growth"))
+            .filter(r -> !r.get("detail").startsWith("gestation month"))
+            .map(r -> r.get("class") + " " + r.get("nutrient"))
+            .toList();
+    assertEquals(
+        List.of(
+            "any vitamin_A",
+            "measured_maintenance DE",
+            "unit energy",
+            "gestation body_weight",
+            "birth body_weight",
+            "ratio Ca:P"),
+        rest);
+  }
+
+  static Stream<CSVRecord> coefficients() {
+    return rows().stream().filter(r -> r.get("class").equals("coefficient") && !isMismatch(r));
+  }
+
+  /** Needs per kg of body weight as printed; a 500-kg horse stands for all. */
+  @ParameterizedTest
+  @MethodSource("coefficients")
+  void needsPerKgAgreeWithThePrintedOnes(CSVRecord row) {
+    Requirements needs = Requirements.of(stage(row.get("detail")).build(), Horses.DAY, STANDARDS);
+    Nutrient nutrient = nutrient(row);
+    double need = needs.perDay(nutrient).orElseThrow();
+    double got =
+        switch (row.get("unit")) {
+          case "% of CP" -> 100 * need / needs.perDay(Nutrient.CP).orElseThrow();
+          case "kcal/kg BW/d" -> 1000 * need / 500;
+          case "mg/kg BW/d" -> (nutrient.unit().equals("g") ? 1000 : 1) * need / 500;
+          case "g/kg BW/d", "IU/kg BW/d" -> need / 500;
+          default -> throw new IllegalArgumentException(row.get("unit"));
+        };
+    assertEquals(Double.parseDouble(row.get("value")), got, 1e-9, row::toString);
+  }
+
+  private static Horses stage(String detail) {
+    Horses made = Horses.adult(500).mature(500);
+    return switch (detail) {
+      case "maintenance minimum" -> made.status(HorseStatus.MAINTENANCE, Level.LOW);
+      case "maintenance average", "maintenance" -> made;
+      case "maintenance elevated" -> made.status(HorseStatus.MAINTENANCE, Level.ELEVATED);
+      case "light work" -> made.status(HorseStatus.WORK, Level.LIGHT);
+      case "moderate work" -> made.status(HorseStatus.WORK, Level.MODERATE);
+      case "heavy work" -> made.status(HorseStatus.WORK, Level.HEAVY);
+      case "work, upper end of printed range" -> made.status(HorseStatus.WORK, Level.VERY_HEAVY);
+      case "lactation" -> made.status(HorseStatus.LACTATING, Level.NONE).month(1);
+      default -> throw new IllegalArgumentException(detail);
+    };
+  }
+
+  static Stream<CSVRecord> steps() {
+    return rows().stream()
+        .filter(r -> r.get("detail").startsWith("gestation month") && !isMismatch(r));
+  }
+
+  /** Percent increases from month to month of gestation, or over a mare that is not in foal. */
+  @ParameterizedTest
+  @MethodSource("steps")
+  void gestationStepsAgreeWithThePrintedPercentages(CSVRecord row) {
+    String[] words = row.get("detail").split(" ", -1);
+    Nutrient nutrient = nutrient(row);
+    Horses before = words[4].equals("month") ? mare(Integer.parseInt(words[5])) : Horses.adult(500);
+    double from = need(before, nutrient);
+    double to = need(mare(Integer.parseInt(words[2])), nutrient);
+    assertEquals(
+        Double.parseDouble(row.get("value")),
+        100 * (to / from - 1),
+        Double.parseDouble(row.get("tolerance")),
+        row::toString);
+  }
+
+  private static Horses mare(int month) {
+    return Horses.adult(500).mature(500).status(HorseStatus.PREGNANT, Level.NONE).month(month);
+  }
+
+  private static double need(Horses horse, Nutrient nutrient) {
+    return Requirements.of(horse.build(), Horses.DAY, STANDARDS).perDay(nutrient).orElseThrow();
+  }
+
+  /** Intake rules of the tables are those that the rows print. */
+  @Test
+  void intakeFloorsAreThePrintedOnes() {
+    IntakeRule rule = STANDARDS.intakeRule(Horses.adult(500).build());
+    assertEquals(printed("forage minimum, low end"), rule.warnBelow().orElseThrow());
+    assertEquals(printed("forage minimum even in hard work"), rule.vetBelow());
+    assertEquals(printed("absolute floor"), rule.refuseBelow());
+    assertEquals(printed("average maximum total DM, high end"), rule.usualMax());
+  }
+
+  private static double printed(String detail) {
+    return rows().stream()
+        .filter(r -> r.get("class").equals("intake") && r.get("detail").startsWith(detail))
+        .mapToDouble(r -> Double.parseDouble(r.get("value")))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
@@ -199,7 +305,7 @@ class RequirementReferenceTest {
       if (!row.get("class").equals("maximum_tolerable") || row.get("nutrient").equals("NaCl")) {
         continue;
       }
-      String name = row.get("nutrient").toUpperCase(java.util.Locale.ROOT);
+      String name = row.get("nutrient").toUpperCase(Locale.ROOT);
       AnalyteCode code = new AnalyteCode(name.replace("VITAMIN_", "VIT_"));
       double max = STANDARDS.findTolerance(code).orElseThrow().max();
       if (row.get("unit").equals("mg/d")) {

@@ -3,11 +3,7 @@ package rickyard.core.nutrition;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Map;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 class RequirementsTest {
   private static Requirements needs(Horses horse) {
@@ -82,60 +78,6 @@ class RequirementsTest {
     assertEquals("requirements-2007/trace-elements.csv 1", copper.parts().get(0).source().table());
     assertEquals(Standing.SECONDARY, copper.standing());
     assertEquals(Standing.MEMORY, needs(Horses.adult(500)).get(Nutrient.S).standing());
-  }
-
-  /**
-   * Percent steps of gestation, each row's source in reference/requirement-checks.csv (class
-   * ratio): Turkish feed page (months 9 over 8), feed-maker page (month 5), veterinarian's column
-   * (month 11 over non-pregnant).
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "CA, 8, 9, 29, 0.6",
-    "P, 8, 9, 32, 0.8",
-    "CU, 8, 9, 25, 0.5",
-    "DE, 8, 9, 4, 0.5",
-    "DE, 0, 5, 2.4, 0.31",
-    "DE, 0, 11, 28, 0.6",
-    "CP, 0, 11, 41, 0.9",
-    "CA, 0, 11, 80, 0.5",
-    "VIT_A, 0, 11, 100, 0.5",
-    "VIT_E, 0, 11, 60, 0.5"
-  })
-  void gestationStepsAgreeWithThePrintedPercentages(
-      Nutrient nutrient, int from, int to, double percent, double tolerance) {
-    double before = from == 0 ? per(Horses.adult(500), nutrient) : per(mare(from), nutrient);
-    assertEquals(percent, 100 * (per(mare(to), nutrient) / before - 1), tolerance);
-  }
-
-  private static Horses mare(int month) {
-    return Horses.adult(500).mature(500).status(HorseStatus.PREGNANT, Level.NONE).month(month);
-  }
-
-  /** Rows of class coefficient: needs per kg of body weight as printed. */
-  @Test
-  void needsPerKgOfLightWorkAgreeWithThePrintedOnes() {
-    Map<Nutrient, Double> perKg = new TreeMap<>();
-    // a textbook quoted on a blog of 2010-12, light work; g for macro-minerals, mg, IU
-    perKg.put(Nutrient.CA, 0.060);
-    perKg.put(Nutrient.P, 0.036);
-    perKg.put(Nutrient.MG, 0.019);
-    perKg.put(Nutrient.K, 0.057);
-    perKg.put(Nutrient.FE, 0.8);
-    perKg.put(Nutrient.CU, 0.2);
-    perKg.put(Nutrient.ZN, 0.8);
-    perKg.put(Nutrient.MN, 0.8);
-    perKg.put(Nutrient.SE, 0.002);
-    perKg.put(Nutrient.I, 0.007);
-    perKg.put(Nutrient.CO, 0.001);
-    perKg.put(Nutrient.VIT_A, 45.0);
-    perKg.put(Nutrient.VIT_D, 6.6);
-    perKg.put(Nutrient.VIT_E, 1.6);
-    perKg.put(Nutrient.THIAMIN, 0.06);
-    perKg.put(Nutrient.RIBOFLAVIN, 0.04);
-    Horses light = Horses.adult(500).status(HorseStatus.WORK, Level.LIGHT);
-    perKg.forEach(
-        (nutrient, need) -> assertEquals(need, per(light, nutrient) / 500, 1e-9, nutrient.code()));
   }
 
   /** Measured maintenance of stabled geldings, J Anim Sci 1983: 16.95 ± 0.35 Mcal at 503 kg. */

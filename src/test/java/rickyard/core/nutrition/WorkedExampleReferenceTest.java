@@ -92,7 +92,7 @@ class WorkedExampleReferenceTest {
 
   /** Farm-shop article, a nutritionist's selenium sum; as fed is treated as dry matter there. */
   @Test
-  void selenimOfFeedHayAndMineralAddsUp() {
+  void seleniumOfFeedHayAndMineralAddsUp() {
     Foodstuff feed = Foods.of("feed", "concentrate").dm(100).with(AnalyteCode.SE, 0.6, 0).feed();
     Foodstuff hay = Foods.of("hay", "grass-hay").dm(100).with(AnalyteCode.SE, 0.1, 0).lot();
     Foodstuff mineral =
