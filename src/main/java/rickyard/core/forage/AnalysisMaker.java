@@ -27,4 +27,9 @@ public final class AnalysisMaker {
   public AccountedAnalysis make(Sample sample, Subject subject) {
     return new SampleReduction(sample, subject, uncertainties).reduce();
   }
+
+  /** The correlation between soluble carbohydrate and starch that its sums were made with. */
+  double sumCorrelation() {
+    return uncertainties.sumCorrelation();
+  }
 }

@@ -1,0 +1,204 @@
+package rickyard.core.forage;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Turns the samples that stand for one lot or batch into the analysis in force. */
+final class LotTests {
+  private static final String TOGETHER = "combine";
+  private static final String RETEST = "retest";
+
+  private final AnalysisMaker maker;
+  private final Belonging belonging;
+  private final AnswerBook answers;
+  private final Corrections corrections;
+  private final List<Question> questions;
+
+  LotTests(
+      AnalysisMaker maker,
+      Belonging belonging,
+      AnswerBook answers,
+      List<Decision> decisions,
+      List<Question> questions) {
+    this.maker = maker;
+    this.belonging = belonging;
+    this.answers = answers;
+    this.corrections = new Corrections(decisions);
+    this.questions = questions;
+  }
+
+  InForce inForce(String key, List<Held> held, List<Held> all) {
+    String subject = key.substring(0, key.indexOf('\u001f'));
+    String batch = key.substring(key.indexOf('\u001f') + 1);
+    if (held.isEmpty()) {
+      return none(subject, batch, why(subject, all), false);
+    }
+    List<Held> tests = held.stream().sorted(Comparator.comparing(h -> h.key)).toList();
+    tests.forEach(h -> h.sample = corrections.apply(subject, h.sample));
+    boolean provisional = tests.stream().anyMatch(h -> h.provisional);
+    List<AccountedAnalysis> made = tests.stream().map(h -> make(h, subject, batch)).toList();
+    if (tests.size() == 1) {
+      return one(tests.get(0), made.get(0), provisional);
+    }
+    String disagreement = disagreement(made);
+    if (disagreement.isEmpty()) {
+      return together(tests, made, provisional);
+    }
+    return disputed(subject, batch, tests, made, disagreement, provisional);
+  }
+
+  private static InForce none(String subject, String batch, String why, boolean provisional) {
+    return new InForce(subject, batch, Optional.empty(), List.of(), why, provisional);
+  }
+
+  private static InForce one(Held held, AccountedAnalysis made, boolean provisional) {
+    return new InForce(
+        held.subject,
+        held.batch,
+        Optional.of(made),
+        List.of(held.key),
+        "report " + held.report.reportNo(),
+        provisional);
+  }
+
+  /** What became of the reports of a lot that has none in force. */
+  private static String why(String subject, List<Held> all) {
+    return all.stream()
+        .filter(h -> h.subject.equals(subject) || mayBe(h, subject))
+        .sorted(Comparator.comparing((Held h) -> h.standing).thenComparing(h -> h.key))
+        .map(h -> h.reason)
+        .filter(r -> !r.isEmpty())
+        .reduce((a, b) -> b.contains("withdrew") || a.contains(b) ? a : a + "; " + b)
+        .orElse("no report of it was read");
+  }
+
+  /** A sample that waits for an answer whose choices name the lot. */
+  private static boolean mayBe(Held held, String subject) {
+    return held.standing == Standing.QUESTION
+        && held.open.stream().anyMatch(q -> q.choices().contains(subject));
+  }
+
+  private AccountedAnalysis make(Held held, String subject, String batch) {
+    Optional<Lot> lot = batch.isEmpty() ? belonging.findLot(subject) : Optional.empty();
+    Subject target =
+        lot.map(l -> Subject.ofLot(l, held.sample.material()))
+            .orElseGet(() -> unregistered(held, subject, batch));
+    return maker.make(held.sample, target);
+  }
+
+  private static Subject unregistered(Held held, String subject, String batch) {
+    return held.provisional
+        ? new Subject(
+            subject,
+            batch,
+            MaterialClass.of(held.sample.material(), OptionalDouble.empty()),
+            java.util.OptionalInt.empty())
+        : Subject.ofBatch(subject, batch);
+  }
+
+  private static String disagreement(List<AccountedAnalysis> made) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < made.size(); i++) {
+      for (int j = i + 1; j < made.size(); j++) {
+        String found = Combining.disagreement(made.get(i), made.get(j));
+        if (!found.isEmpty()) {
+          words.add(found);
+        }
+      }
+    }
+    return String.join("; ", words);
+  }
+
+  private InForce together(List<Held> tests, List<AccountedAnalysis> made, boolean provisional) {
+    for (Held held : tests) {
+      held.stand(Standing.SUPERSEDED, "combined", "combined with another test of the lot");
+    }
+    Held first = tests.get(0);
+    return new InForce(
+        first.subject,
+        first.batch,
+        Optional.of(Combining.combine(made, isSameBag(tests), maker.sumCorrelation())),
+        tests.stream().map(h -> h.key).toList(),
+        tests.size() + " tests that agree, combined",
+        provisional);
+  }
+
+  /** Samples of one day count as one bag: only the laboratories' errors are independent then. */
+  private static boolean isSameBag(List<Held> tests) {
+    Optional<LocalDate> day = tests.get(0).sample.sampledOn();
+    return day.isPresent() && tests.stream().allMatch(h -> h.sample.sampledOn().equals(day));
+  }
+
+  private InForce disputed(
+      String subject,
+      String batch,
+      List<Held> tests,
+      List<AccountedAnalysis> made,
+      String disagreement,
+      boolean provisional) {
+    List<String> parts = new ArrayList<>(List.of("tests-disagree", subject, batch));
+    tests.forEach(h -> parts.add(h.key.document() + h.key.index()));
+    String id = QuestionId.of(parts.toArray(String[]::new));
+    String said = answers.find(id).map(a -> a.answer().strip()).orElse("");
+    if (said.equals(TOGETHER)) {
+      return together(tests, made, provisional);
+    }
+    for (int i = 0; i < tests.size(); i++) {
+      if (said.equals(choice(tests.get(i)))) {
+        return chosen(tests, i, made.get(i), provisional);
+      }
+    }
+    for (Held held : tests) {
+      held.stand(
+          Standing.QUARANTINED, "tests-disagree", "two tests of the lot disagree: " + disagreement);
+    }
+    if (!said.equals(RETEST)) {
+      questions.add(question(id, subject, tests, disagreement));
+    }
+    return none(subject, batch, "two tests of the lot disagree: " + disagreement, provisional);
+  }
+
+  private static InForce chosen(
+      List<Held> tests, int index, AccountedAnalysis made, boolean provisional) {
+    Held head = tests.get(index);
+    for (Held held : tests) {
+      if (held != head) {
+        held.stand(Standing.SUPERSEDED, "other-test-chosen", "the office chose the other test");
+        held.replacedBy = head.key.document();
+      }
+    }
+    return one(head, made, provisional);
+  }
+
+  private static String choice(Held held) {
+    String document = held.key.document();
+    String number = held.report.reportNo().isBlank() ? "" : held.report.reportNo().strip() + " ";
+    return number
+        + "("
+        + document.substring(0, Math.min(8, document.length()))
+        + "/"
+        + (held.key.index() + 1)
+        + ")";
+  }
+
+  private static Question question(
+      String id, String subject, List<Held> tests, String disagreement) {
+    List<String> choices = new ArrayList<>(tests.stream().map(LotTests::choice).toList());
+    choices.add(TOGETHER);
+    choices.add(RETEST);
+    return new Question(
+        id,
+        "tests-disagree",
+        "",
+        Optional.empty(),
+        subject,
+        "Two tests of " + subject + " disagree (" + disagreement + "): which counts?",
+        choices,
+        RETEST,
+        "They differ by more than twice their joint standard uncertainty; never pick the nicer one.");
+  }
+}

@@ -1,0 +1,233 @@
+package rickyard.core.forage;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds which revision of each sample of one series counts, whatever the order of arrival. */
+final class Revisions {
+  private final AnswerBook answers;
+  private final List<Question> questions;
+
+  Revisions(AnswerBook answers, List<Question> questions) {
+    this.answers = answers;
+    this.questions = questions;
+  }
+
+  void settle(List<Held> series) {
+    Precedence precedence = new Precedence(series.stream().map(h -> h.report).distinct().toList());
+    List<List<Held>> strands = Series.strands(series);
+    withdraw(strands, series);
+    for (List<Held> strand : strands) {
+      settleStrand(strand, precedence);
+    }
+    leftOutOfAmendment(strands, precedence);
+  }
+
+  /** A withdrawal that names none of the samples takes them all. */
+  private static void withdraw(List<List<Held>> strands, List<Held> series) {
+    for (Held held : series) {
+      boolean alone = strands.stream().anyMatch(s -> s.size() == 1 && s.contains(held));
+      if (held.report.status() == ReportStatus.WITHDRAWN && alone && isUnnamed(held)) {
+        strands.stream().filter(s -> !s.contains(held)).forEach(s -> s.add(held));
+      }
+    }
+  }
+
+  private static boolean isUnnamed(Held held) {
+    return held.sample.label().isBlank()
+        && held.sample.labNo().isBlank()
+        && held.report.samples().size() == 1;
+  }
+
+  private void settleStrand(List<Held> strand, Precedence precedence) {
+    List<Held> distinct = withoutCopies(strand);
+    List<Held> deciding =
+        distinct.stream().filter(h -> h.report.status() != ReportStatus.PRELIMINARY).toList();
+    if (deciding.isEmpty()) {
+      distinct.forEach(this::preliminary);
+      return;
+    }
+    distinct.stream().filter(h -> !deciding.contains(h)).forEach(Revisions::finalCame);
+    Optional<Held> head = head(deciding, precedence);
+    if (head.isEmpty()) {
+      askWhich(deciding);
+      return;
+    }
+    for (Held held : deciding) {
+      if (held != head.get()) {
+        supersede(held, head.get());
+      }
+    }
+    if (head.get().report.status() == ReportStatus.WITHDRAWN) {
+      head.get()
+          .stand(
+              Standing.SUPERSEDED, "withdrawal", "withdraws the report; nothing takes its place");
+    }
+  }
+
+  private static void finalCame(Held preliminary) {
+    preliminary.stand(Standing.SUPERSEDED, "final-came", "the final report has come");
+  }
+
+  private static void supersede(Held old, Held head) {
+    boolean withdrawn = head.report.status() == ReportStatus.WITHDRAWN;
+    old.stand(
+        Standing.SUPERSEDED,
+        withdrawn ? "withdrawn" : "newer-revision",
+        withdrawn ? "the laboratory withdrew it" : "a newer revision is in force");
+    old.replacedBy = head.key.document();
+  }
+
+  private List<Held> withoutCopies(List<Held> strand) {
+    List<Held> byFullness =
+        strand.stream()
+            .sorted(
+                Comparator.<Held>comparingLong(h -> -h.settledReadings())
+                    .thenComparing(h -> h.received, Received.ORDER)
+                    .thenComparing(h -> h.key))
+            .toList();
+    List<Held> kept = new ArrayList<>();
+    for (Held held : byFullness) {
+      Optional<Held> original = kept.stream().filter(k -> isCopy(k, held)).findFirst();
+      if (original.isPresent()) {
+        held.stand(Standing.DUPLICATE, "same-content", "another file holds the same figures");
+        held.replacedBy = original.get().key.document();
+      } else {
+        kept.add(held);
+      }
+    }
+    return kept;
+  }
+
+  private static boolean isCopy(Held a, Held b) {
+    return a.report.status() == b.report.status()
+        && a.report.revision() == b.report.revision()
+        && a.report.status() != ReportStatus.WITHDRAWN
+        && Precedence.number(a.report.reportNo()).equals(Precedence.number(b.report.reportNo()))
+        && Precedence.number(a.sample.label()).equals(Precedence.number(b.sample.label()))
+        && SameContent.withinRounding(a.sample, b.sample);
+  }
+
+  private void preliminary(Held held) {
+    held.stand(Standing.QUESTION, "preliminary", "preliminary: the final report is awaited");
+    questions.add(
+        new Question(
+            QuestionId.of("preliminary", held.key.document(), held.key.index() + ""),
+            "preliminary",
+            held.key.document(),
+            Optional.empty(),
+            held.sample.label().isBlank() ? "report" : held.sample.label(),
+            "Preliminary report " + held.report.reportNo() + ": when does the final one come?",
+            List.of(),
+            "",
+            "A preliminary report never decides."));
+  }
+
+  private Optional<Held> head(List<Held> deciding, Precedence precedence) {
+    for (Held one : deciding) {
+      boolean newest =
+          deciding.stream().allMatch(o -> o == one || precedence.isNewer(one.report, o.report));
+      if (newest) {
+        return Optional.of(one);
+      }
+    }
+    return answers
+        .find(whichId(deciding))
+        .flatMap(
+            a -> deciding.stream().filter(h -> choice(h).equals(a.answer().strip())).findFirst());
+  }
+
+  private static String choice(Held held) {
+    return held.key.document().substring(0, Math.min(12, held.key.document().length()));
+  }
+
+  private static String whichId(List<Held> deciding) {
+    List<String> keys =
+        new ArrayList<>(
+            deciding.stream().map(h -> h.key.document() + h.key.index()).sorted().toList());
+    keys.add(0, "which-revision");
+    return QuestionId.of(keys.toArray(String[]::new));
+  }
+
+  private void askWhich(List<Held> deciding) {
+    for (Held held : deciding) {
+      held.stand(
+          Standing.QUESTION,
+          "which-revision",
+          "the same report with other figures: which is newer?");
+    }
+    Held first = deciding.get(0);
+    questions.add(
+        new Question(
+            whichId(deciding),
+            "which-revision",
+            "",
+            Optional.empty(),
+            "report " + first.report.reportNo(),
+            "Report "
+                + first.report.reportNo()
+                + " came with different figures and nothing tells which is newer: which counts?",
+            deciding.stream().map(Revisions::choice).sorted().toList(),
+            "",
+            "Neither revision, status, date nor a replaced number orders them."));
+  }
+
+  /** A sample that an amended report no longer holds, though it replaces the sheet it stood on. */
+  private void leftOutOfAmendment(List<List<Held>> strands, Precedence precedence) {
+    List<Held> amended =
+        strands.stream()
+            .flatMap(List::stream)
+            .filter(h -> h.stands() && h.report.status() != ReportStatus.WITHDRAWN)
+            .toList();
+    for (List<Held> strand : strands) {
+      for (Held held : strand) {
+        boolean left =
+            held.stands()
+                && amended.stream().anyMatch(a -> replacesTheSheetOf(a, held, strands, precedence));
+        if (left) {
+          askStillStands(held);
+        }
+      }
+    }
+  }
+
+  private static boolean replacesTheSheetOf(
+      Held newer, Held held, List<List<Held>> strands, Precedence precedence) {
+    boolean sameSheetBefore =
+        strands.stream()
+            .filter(s -> s.contains(newer))
+            .flatMap(List::stream)
+            .anyMatch(o -> o.key.document().equals(held.key.document()));
+    return (sameSheetBefore || precedence.replaces(newer.report, held.report))
+        && !newer.key.document().equals(held.key.document())
+        && precedence.isNewer(newer.report, held.report);
+  }
+
+  private void askStillStands(Held held) {
+    String id = QuestionId.of("still-stands", held.key.document(), held.key.index() + "");
+    String said = answers.find(id).map(a -> a.answer().strip()).orElse("");
+    if (said.equals("still stands")) {
+      return;
+    }
+    if (said.equals("withdrawn")) {
+      held.stand(Standing.SUPERSEDED, "withdrawn", "no longer in the amended report");
+      return;
+    }
+    held.stand(Standing.QUESTION, "not-in-amendment", "the amended report no longer holds it");
+    questions.add(
+        new Question(
+            id,
+            "not-in-amendment",
+            held.key.document(),
+            Optional.empty(),
+            held.sample.label(),
+            "The amended report no longer holds sample \""
+                + held.sample.label()
+                + "\": does the earlier figure still stand?",
+            List.of("still stands", "withdrawn"),
+            "",
+            "An amended report replaces the whole sheet or only a part of it."));
+  }
+}

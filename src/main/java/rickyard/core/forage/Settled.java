@@ -1,0 +1,37 @@
+package rickyard.core.forage;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a settlement found; every list is sorted, whatever the order of arrival.
+ *
+ * @param samples every sample of every document
+ * @param reports every document once
+ * @param questions open questions
+ * @param inForce one entry for each lot of the register, each batch that a certificate names, and
+ *     each provisional lot
+ * @param reopened values that were replaced
+ */
+public record Settled(
+    List<SettledSample> samples,
+    List<SettledReport> reports,
+    List<Question> questions,
+    List<InForce> inForce,
+    List<Reopened> reopened) {
+
+  public Settled {
+    samples = List.copyOf(samples);
+    reports = List.copyOf(reports);
+    questions = List.copyOf(questions);
+    inForce = List.copyOf(inForce);
+    reopened = List.copyOf(reopened);
+  }
+
+  /** What counts for a lot (blank batch) or a batch of a feed. */
+  public Optional<InForce> find(String subject, String batch) {
+    return inForce.stream()
+        .filter(i -> i.subject().equals(subject) && i.batch().equals(batch))
+        .findFirst();
+  }
+}

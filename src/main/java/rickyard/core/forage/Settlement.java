@@ -1,0 +1,32 @@
+package rickyard.core.forage;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.Map;
+
+/**
+ * Settles what intake read: revisions, copies, belonging, retests, answers and corrections.
+ *
+ * <p>A function of its arguments: the order in which reports arrived, or stand in the list, changes
+ * no decision. The newest revision counts; a withdrawal takes away; a preliminary report never
+ * decides; a label that is not exactly a lot's id is a question; tests of one lot that agree are
+ * combined, tests that do not leave the lot without an analysis until a person decides.
+ */
+public final class Settlement {
+  private final AnalysisMaker maker;
+  private final Map<AnalyteCode, Analyte> analytes;
+
+  /**
+   * @param maker makes the analysis of a sample
+   * @param analytes the dictionary, for canonical units of answered figures
+   */
+  public Settlement(AnalysisMaker maker, Map<AnalyteCode, Analyte> analytes) {
+    this.maker = requireNonNull(maker, "maker");
+    this.analytes = Map.copyOf(analytes);
+  }
+
+  /** Settles everything. */
+  public Settled settle(Unsettled unsettled) {
+    return new SettlementRun(unsettled, maker, analytes).run();
+  }
+}

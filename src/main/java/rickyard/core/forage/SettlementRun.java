@@ -1,0 +1,158 @@
+package rickyard.core.forage;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** One run of a settlement; used once. */
+final class SettlementRun {
+  private final Unsettled unsettled;
+  private final AnswerBook answers;
+  private final Belonging belonging;
+  private final LotTests tests;
+  private final Map<AnalyteCode, Analyte> analytes;
+  private final List<Question> questions = new ArrayList<>();
+
+  SettlementRun(Unsettled unsettled, AnalysisMaker maker, Map<AnalyteCode, Analyte> analytes) {
+    this.unsettled = unsettled;
+    this.analytes = analytes;
+    this.answers = new AnswerBook(unsettled.answers());
+    this.belonging = new Belonging(unsettled.lots(), unsettled.batches(), answers);
+    this.tests = new LotTests(maker, belonging, answers, unsettled.decisions(), questions);
+  }
+
+  Settled run() {
+    DoubtDesk desk = new DoubtDesk(answers, analytes, unsettled.asOf());
+    List<Held> all = new ArrayList<>();
+    for (Received received : distinct()) {
+      all.addAll(desk.open(received));
+    }
+    Revisions revisions = new Revisions(answers, questions);
+    Series.of(all).forEach(revisions::settle);
+    withoutCopies(all);
+    all.forEach(this::belong);
+    List<InForce> inForce = inForce(all);
+    all.stream().filter(SettlementRun::asks).forEach(h -> questions.addAll(h.open));
+    questions.sort(Comparator.comparing(Question::id));
+    return new Settled(
+        all.stream().map(Held::settled).sorted(Comparator.comparing(SettledSample::key)).toList(),
+        Outcomes.of(all),
+        questions,
+        inForce,
+        Outcomes.reopened(all, unsettled.decisions()));
+  }
+
+  /** Copies, replaced and left-out samples ask nothing: nobody needs the answer. */
+  private static boolean asks(Held held) {
+    return held.standing != Standing.DUPLICATE
+        && !(held.standing == Standing.SUPERSEDED && !held.reasonCode.equals("combined"))
+        && !held.reasonCode.equals("left-out");
+  }
+
+  private List<Received> distinct() {
+    SortedMap<String, Received> byDocument = new TreeMap<>();
+    unsettled.reports().stream()
+        .sorted(Received.ORDER)
+        .forEach(r -> byDocument.putIfAbsent(r.report().document(), r));
+    return byDocument.values().stream().sorted(Received.ORDER).toList();
+  }
+
+  /** The same figures under another number or none are a copy, not a second test. */
+  private static void withoutCopies(List<Held> all) {
+    List<Held> standing =
+        all.stream()
+            .filter(Held::stands)
+            .sorted(
+                Comparator.<Held, Boolean>comparing(h -> h.report.reportNo().isBlank())
+                    .thenComparingLong(h -> -h.settledReadings())
+                    .thenComparing(h -> h.received, Received.ORDER)
+                    .thenComparing(h -> h.key))
+            .toList();
+    List<Held> kept = new ArrayList<>();
+    for (Held held : standing) {
+      Optional<Held> original = kept.stream().filter(k -> isCopy(k, held)).findFirst();
+      if (original.isPresent()) {
+        held.stand(Standing.DUPLICATE, "same-content", "another file holds the same figures");
+        held.replacedBy = original.get().key.document();
+      } else {
+        kept.add(held);
+      }
+    }
+  }
+
+  private static boolean isCopy(Held a, Held b) {
+    return !a.key.document().equals(b.key.document())
+        && a.sample.label().strip().equals(b.sample.label().strip())
+        && a.sample.batch().strip().equals(b.sample.batch().strip())
+        && SameContent.exactly(a.sample, b.sample);
+  }
+
+  private void belong(Held held) {
+    if (!held.stands()) {
+      belonging.find(held);
+      return;
+    }
+    belonging.settle(held);
+    if (held.stands() && held.blocked) {
+      held.stand(Standing.QUESTION, "open-doubt", "the report waits for an answer");
+    }
+    if (held.stands()) {
+      olderThanLot(held);
+    }
+  }
+
+  private void olderThanLot(Held held) {
+    boolean older =
+        belonging
+            .findLot(held.subject)
+            .filter(l -> held.batch.isEmpty())
+            .flatMap(Lot::harvestedOn)
+            .flatMap(h -> held.sample.sampledOn().filter(s -> s.isBefore(h)))
+            .isPresent();
+    if (!older) {
+      return;
+    }
+    String id = QuestionId.of("older-than-lot", held.key.document(), held.key.index() + "");
+    String said = answers.find(id).map(a -> a.answer().strip()).orElse("");
+    if (said.equals("take it")) {
+      return;
+    }
+    if (said.equals("leave out")) {
+      held.stand(Standing.QUARANTINED, "left-out", "left out by an answer");
+      return;
+    }
+    held.stand(Standing.QUESTION, "older-than-lot", "sampled before the lot was harvested");
+    held.open.add(
+        new Question(
+            id,
+            "older-than-lot",
+            held.key.document(),
+            Optional.empty(),
+            held.subject,
+            "The sample was taken before lot " + held.subject + " was harvested: is it this lot?",
+            List.of("take it", "leave out"),
+            "leave out",
+            "A report of an earlier year's hay may carry the same name."));
+  }
+
+  private List<InForce> inForce(List<Held> all) {
+    SortedMap<String, List<Held>> bySubject = new TreeMap<>();
+    for (Held held : all) {
+      if (!held.subject.isEmpty() && held.stands()) {
+        bySubject
+            .computeIfAbsent(held.subject + "\u001f" + held.batch, k -> new ArrayList<>())
+            .add(held);
+      }
+    }
+    for (Lot lot : unsettled.lots()) {
+      bySubject.putIfAbsent(lot.id() + "\u001f", List.of());
+    }
+    List<InForce> inForce = new ArrayList<>();
+    bySubject.forEach((key, held) -> inForce.add(tests.inForce(key, held, all)));
+    return inForce;
+  }
+}
