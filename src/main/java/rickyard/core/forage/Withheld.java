@@ -53,7 +53,9 @@ final class Withheld {
     if (!otherwise) {
       reasons.putIfAbsent(
           reading.analyte(),
-          reading.doubt().isEmpty() ? "has no value" : "waits for an answer: " + reading.doubt());
+          reading.doubt().equals("left-out")
+              ? "left out by a person"
+              : "waits for an answer: " + reading.doubt());
     }
   }
 

@@ -3,7 +3,9 @@ package rickyard.core.judgement;
 import static java.util.Objects.requireNonNull;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.quantity.Normal;
 
@@ -48,6 +50,9 @@ public record Limit(
   /** The group that every horse is in. */
   public static final String ALL = "all";
 
+  /** Factors already found: the search for one is slow, and limits share a few risks. */
+  private static final Map<Double, Double> FACTORS = new ConcurrentHashMap<>();
+
   public Limit {
     requireNonNull(id, "id");
     requireNonNull(group, "group");
@@ -78,7 +83,7 @@ public record Limit(
 
   /** The factor z of the guard band {@code w = z · u}; 0 where there is none. */
   public double guardFactor() {
-    return risk.isPresent() ? Normal.guardFactor(risk.getAsDouble()) : 0;
+    return risk.isPresent() ? FACTORS.computeIfAbsent(risk.getAsDouble(), Normal::guardFactor) : 0;
   }
 
   /** Whether the limit is for dry-stored hay, for haylage or for both. */

@@ -4,14 +4,11 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import rickyard.core.forage.AnalyteCode;
+import rickyard.core.nutrition.FeedingStandards;
 import rickyard.core.nutrition.Foodstuff;
-import rickyard.core.nutrition.Nutrient;
-import rickyard.core.quantity.Measured;
 import rickyard.core.quantity.Unit;
 
 /**
@@ -70,30 +67,24 @@ public record Candidate(
   /**
    * The item of a foodstuff.
    *
+   * <p>As in the diet code, a typical value of a forage never counts for a limit; a feed without a
+   * bounded value takes the high value of its role. A maximum counts the upper end of a censored
+   * content; a content open above stays unknown.
+   *
    * @param food with known and assumed contents
    * @param kind lot or feed
-   * @param units by quantity of every limit the unit that the limit is in; a maximum counts the
-   *     upper end of a censored content, and a content open above stays unknown
+   * @param units by quantity of every limit, the unit that the limit is in
    * @param stock how much there is
    * @param label what the label says
+   * @param standards the tables with the high values
    */
   public static Candidate ofFood(
-      Foodstuff food, CandidateKind kind, SortedMap<String, Unit> units, Stock stock, Label label) {
-    SortedMap<String, Content> contents = new TreeMap<>();
-    units.forEach(
-        (quantity, unit) ->
-            food.find(new AnalyteCode(quantity.toUpperCase(Locale.ROOT)))
-                .filter(Measured::isBoundedAbove)
-                .map(m -> m.in(unit))
-                .ifPresent(m -> contents.put(quantity, new Content(m.upper(), m.u()))));
-    SortedMap<String, Double> nutrients = new TreeMap<>();
-    for (Nutrient n : Nutrient.values()) {
-      if (n.isSummed()) {
-        food.find(n.analyte())
-            .filter(m -> Double.isFinite(m.best()))
-            .ifPresent(m -> nutrients.put(n.code(), m.in(n.contentUnit()).best() * n.perKg()));
-      }
-    }
+      Foodstuff food,
+      CandidateKind kind,
+      SortedMap<String, Unit> units,
+      Stock stock,
+      Label label,
+      FeedingStandards standards) {
     return new Candidate(
         food.id(),
         food.batch(),
@@ -104,8 +95,8 @@ public record Candidate(
         food.isForage(),
         food.isStraw(),
         food.dryMatter().best() / 100,
-        contents,
-        nutrients,
+        FoodContents.forLimits(food, units, standards),
+        FoodContents.perKgDm(food),
         stock,
         label);
   }
