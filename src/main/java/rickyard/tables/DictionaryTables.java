@@ -27,7 +27,18 @@ import rickyard.intake.interpret.Phrase;
 public final class DictionaryTables {
   private static final List<String> ANALYTES =
       List.of(
-          "code", "name", "unit", "basis", "digits", "use", "units", "ceiling", "may_be", "source",
+          "code",
+          "name",
+          "unit",
+          "basis",
+          "digits",
+          "use",
+          "units",
+          "ceiling",
+          "usual_low",
+          "usual_high",
+          "may_be",
+          "source",
           "status");
   private static final List<String> SPELLINGS =
       List.of("spelling", "kind", "meaning", "language", "source", "status");
@@ -104,7 +115,9 @@ public final class DictionaryTables {
       row.problem("code", "not-a-code", "upper-case letters, digits and underscores");
       return Optional.empty();
     }
-    boolean sound = digits >= 0 && digits <= 6 && ceiling > 0;
+    double low = row.number("usual_low").orElse(0);
+    double high = row.number("usual_high").orElse(Double.POSITIVE_INFINITY);
+    boolean sound = low >= 0 && low <= high && digits >= 0 && digits <= 6 && ceiling > 0;
     if (unit.isEmpty()
         || basis.isEmpty()
         || use.isEmpty()
@@ -126,7 +139,7 @@ public final class DictionaryTables {
             basis.get(),
             (int) digits,
             order);
-    return Optional.of(new AnalyteRule(analyte, use.get(), units, ceiling, mayBe));
+    return Optional.of(new AnalyteRule(analyte, use.get(), units, ceiling, low, high, mayBe));
   }
 
   private static Optional<Unit> unit(TableRow row, String column, String code) {

@@ -56,6 +56,14 @@ final class Doubts {
       case "sugar-not-defined" -> "Is the printed sugar WSC or ESC?";
       case "nitrate-form-unknown" -> "Is the printed nitrate NO3 or NO3-N?";
       case "printed-twice" -> "Several figures are printed for " + names + ": which one counts?";
+      case "identity-broken" ->
+          "The figures of the report contradict each other: is " + names + " copied right?";
+      case "order-broken" -> "A part is larger than its whole: is " + names + " copied right?";
+      case "columns-swapped" ->
+          "As fed is larger than dry matter: are the two columns swapped (" + names + ")?";
+      case "columns-same-basis" ->
+          "Both columns hold the same figures: on which basis are " + names + "?";
+      case "outside-usual-range" -> "The figure for " + names + " is far from usual: is it right?";
       case "implausible-figure" ->
           "The figure for " + names + " cannot be right: what should it be?";
       default -> "Please check " + names + ".";

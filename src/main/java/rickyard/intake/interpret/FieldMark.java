@@ -14,7 +14,7 @@ import java.util.Set;
  * @param marked whether a colon or the like stands between them
  */
 record FieldMark(String field, String value, boolean marked) {
-  private static final Set<Kind> KINDS = EnumSet.of(Kind.FIELD, Kind.FILLER);
+  private static final Set<Kind> KINDS = EnumSet.of(Kind.FIELD);
 
   FieldMark {
     requireNonNull(field, "field");

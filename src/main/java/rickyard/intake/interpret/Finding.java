@@ -49,6 +49,18 @@ record Finding(
     bases = List.copyOf(bases);
   }
 
+  /** The same figure under another analyte's rule. */
+  Finding as(AnalyteRule rule) {
+    Label other = new Label(rule, label.unit(), label.basis(), label.method(), label.ratio());
+    return new Finding(other, figure, raw, place, units, bases, rawUnit, method, limit, trouble);
+  }
+
+  /** The same figure with its unit or basis settled by the figures themselves. */
+  Finding with(List<Said<Unit>> newUnits, List<Said<String>> newBases, String newTrouble) {
+    return new Finding(
+        label, figure, raw, place, newUnits, newBases, rawUnit, method, limit, newTrouble);
+  }
+
   String code() {
     return label.code();
   }

@@ -43,7 +43,7 @@ final class Numerals {
           Pattern.DOTALL);
   private static final Pattern LETTERED =
       Pattern.compile(
-          "(?=.*[0-9])(?=.*[OoIlSBZ|])[<>]?\\s*[0-9OoIlSBZ|]*[.,]?[0-9OoIlSBZ|]+\\s*%?");
+          "(?=.*[0-9])(?=.*[OoIlSBZ|])(?=[0-9<>]|[OoIlSBZ|]+[.,])[<>]?\\s*[0-9OoIlSBZ|]*[.,]?[0-9OoIlSBZ|]+\\s*%?");
   private static final Pattern ANY_NUMBER = Pattern.compile(NUMBER);
   private static final Pattern BLANKS = Pattern.compile("[-\u2013\u2014\u2212./]{1,4}|\\.{2,}");
 
@@ -77,16 +77,16 @@ final class Numerals {
     if (BLANKS.matcher(text).matches()) {
       return Optional.of(Figure.word(Form.ABSENT));
     }
-    Matcher plain = PLAIN.matcher(text);
-    if (plain.matches()) {
-      return Optional.of(plain(plain, dialect, certain));
+    if (LETTERED.matcher(text).matches()) {
+      return Optional.of(Figure.troubled("letters-in-number", digits(text), ""));
     }
     Matcher range = RANGE.matcher(text);
     if (range.matches()) {
       return Optional.of(Figure.troubled("range-printed", "", range.group("rest").strip()));
     }
-    if (LETTERED.matcher(text).matches()) {
-      return Optional.of(Figure.troubled("letters-in-number", digits(text), ""));
+    Matcher plain = PLAIN.matcher(text);
+    if (plain.matches()) {
+      return Optional.of(plain(plain, dialect, certain));
     }
     return Optional.empty();
   }

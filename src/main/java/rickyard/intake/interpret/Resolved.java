@@ -29,10 +29,10 @@ record Resolved(Finding finding, String basis, Optional<Measured> value, String 
     return new Resolved(finding, basis, value, newTrouble);
   }
 
-  /** The reading under a code, which differs from the label's where an open name was settled. */
-  Reading toReading(AnalyteCode code, Method fallback) {
+  /** The reading; {@code fallback} is the method that the report gives for all. */
+  Reading toReading(Method fallback) {
     return new Reading(
-        code,
+        code(),
         finding.raw(),
         finding.rawUnit(),
         basis,
@@ -49,6 +49,11 @@ record Resolved(Finding finding, String basis, Optional<Measured> value, String 
       }
     }
     return Method.UNKNOWN;
+  }
+
+  /** The figure named in full: an open name settled, its label now that of {@code rule}. */
+  Resolved as(AnalyteRule rule) {
+    return new Resolved(finding.as(rule), basis, value, trouble);
   }
 
   AnalyteCode code() {

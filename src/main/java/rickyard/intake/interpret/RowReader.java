@@ -24,7 +24,7 @@ final class RowReader {
   }
 
   /** An analyte of the row with the pieces that belong to it, and the heading over each. */
-  private record Item(Label label, List<Piece> pieces, List<Heading> headings) {}
+  private record Item(Label label, Heading over, List<Piece> pieces, List<Heading> headings) {}
 
   /** Takes the figures of a row. */
   void read(Line line, int at, Header header, Section section) {
@@ -47,7 +47,9 @@ final class RowReader {
       Optional<Piece> next =
           i + 1 < pieces.size() ? Optional.of(pieces.get(i + 1)) : Optional.empty();
       if (startsItem(piece, next, heading, open)) {
-        open = Optional.of(new Item(piece.label().get(), new ArrayList<>(), new ArrayList<>()));
+        open =
+            Optional.of(
+                new Item(piece.label().get(), heading, new ArrayList<>(), new ArrayList<>()));
         items.add(open.get());
       } else if (open.isPresent() && !sampleField(heading, piece, fields)) {
         open.get().pieces().add(piece);
@@ -130,7 +132,8 @@ final class RowReader {
       return "";
     }
     boolean blank = unclear.stream().allMatch(i -> item.headings().get(i).isBlank());
-    if (blank && unclear.size() == 1 && !header.hasResults()) {
+    boolean water = Settled.isWater(item.label().rule().analyte().code());
+    if (blank && unclear.size() == 1 && (water || !header.hasResults())) {
       return "";
     }
     return blank ? "column-not-known" : "column-not-understood";
@@ -194,6 +197,10 @@ final class RowReader {
   private static void sayRow(Item item, List<Said<Unit>> units, List<Said<String>> bases) {
     say(units, item.label().unit(), 2);
     say(bases, item.label().basis(), 2);
+    if (item.over().meaning().has(Kind.ROLE, "analyte")) {
+      say(units, item.over().unit(), 3);
+      say(bases, item.over().basis(), 3);
+    }
     for (int i = 0; i < item.pieces().size(); i++) {
       Piece piece = item.pieces().get(i);
       if (piece.isMark() && !piece.isFigure() && !item.headings().get(i).isForeign()) {

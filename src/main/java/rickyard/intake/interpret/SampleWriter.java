@@ -1,15 +1,22 @@
 package rickyard.intake.interpret;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Doubt;
 import rickyard.core.forage.Method;
-import rickyard.core.forage.Reading;
 import rickyard.core.forage.Sample;
+import rickyard.core.quantity.Measured;
+import rickyard.intake.check.Checked;
+import rickyard.intake.check.Figures;
+import rickyard.intake.check.SampleChecks;
 
 /**
  * Turns a draft into a sample: one figure for each analyte, open names settled, relations tried.
@@ -30,30 +37,74 @@ final class SampleWriter {
 
   Sample write(SampleDraft draft) {
     List<Finding> taken = draft.findings().stream().filter(this::isTaken).toList();
-    Settled settled = Settled.of(taken);
-    List<Doubt> doubts = new ArrayList<>();
-    List<Reading> readings = new ArrayList<>();
-    Map<String, List<Resolved>> troubles = new LinkedHashMap<>();
+    Settled settled = Settled.of(Proofs.apply(taken));
+    List<Resolved> named =
+        new OpenNames(walk.dictionary(), walk.statements(), settled.chosen()).settle();
+    Checked checked = SampleChecks.of(figures(named, settled));
+    List<Resolved> last = named.stream().map(r -> held(r, checked, settled)).toList();
+    List<Doubt> doubts = doubts(last);
+    Optional<LocalDate> sampledOn =
+        Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
     Method fallback = method();
-    for (Resolved resolved : settled.chosen()) {
-      readings.add(resolved.toReading(resolved.code(), fallback));
-      if (!resolved.trouble().isEmpty()) {
-        troubles.computeIfAbsent(resolved.trouble(), t -> new ArrayList<>()).add(resolved);
-      }
-    }
-    troubles.forEach((trouble, touched) -> doubts.add(Doubts.of(trouble, touched)));
-    var sampledOn = Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
-    String label = draft.field("lot").isEmpty() ? draft.field("sample") : draft.field("lot");
     return new Sample(
-        label,
+        draft.field("lot").isEmpty() ? draft.field("sample") : draft.field("lot"),
         draft.field("batch"),
         draft.field("lab_no"),
         draft.field("material"),
         sampledOn,
         cores(draft.field("cores")),
-        readings,
+        last.stream().map(r -> r.toReading(fallback)).toList(),
         doubts,
-        List.of());
+        checked.checks());
+  }
+
+  private static Figures figures(List<Resolved> named, Settled settled) {
+    SortedMap<AnalyteCode, Measured> values = new TreeMap<>();
+    SortedMap<AnalyteCode, Measured> asFed = new TreeMap<>();
+    named.stream()
+        .filter(r -> r.trouble().isEmpty())
+        .forEach(r -> r.value().ifPresent(v -> values.put(r.code(), v)));
+    settled
+        .asFed()
+        .forEach(
+            (code, twin) -> {
+              if (twin.trouble().isEmpty()) {
+                twin.value().ifPresent(v -> asFed.put(code, v));
+              }
+            });
+    return new Figures(values, asFed);
+  }
+
+  /** A figure that a relation touches, or that is far from usual, waits for a person. */
+  private static Resolved held(Resolved resolved, Checked checked, Settled settled) {
+    if (!resolved.trouble().isEmpty()) {
+      return resolved;
+    }
+    Optional<String> touched = Optional.ofNullable(checked.touched().get(resolved.code()));
+    if (touched.isPresent()) {
+      return resolved.withTrouble(touched.get());
+    }
+    AnalyteRule rule = resolved.finding().label().rule();
+    boolean unusual =
+        resolved
+            .value()
+            .filter(
+                v -> v.upper() < rule.usualLow() * settled.share(v) || v.lower() > rule.usualHigh())
+            .isPresent();
+    boolean tiny = resolved.value().filter(v -> v.lower() < v.upper()).isPresent();
+    return unusual && !tiny ? resolved.withTrouble("outside-usual-range") : resolved;
+  }
+
+  private static List<Doubt> doubts(List<Resolved> readings) {
+    Map<String, List<Resolved>> troubles = new LinkedHashMap<>();
+    for (Resolved resolved : readings) {
+      if (!resolved.trouble().isEmpty()) {
+        troubles.computeIfAbsent(resolved.trouble(), t -> new ArrayList<>()).add(resolved);
+      }
+    }
+    List<Doubt> doubts = new ArrayList<>();
+    troubles.forEach((trouble, touched) -> doubts.add(Doubts.of(trouble, touched)));
+    return doubts;
   }
 
   private boolean isTaken(Finding finding) {

@@ -121,15 +121,16 @@ record Settled(List<Resolved> chosen, SortedMap<AnalyteCode, Resolved> asFed) {
     return resolved.value().map(v -> v.high() - v.low()).orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** The chosen figure of an analyte if it has a value. */
-  Optional<Resolved> find(AnalyteCode code) {
-    return chosen.stream().filter(r -> r.code().equals(code)).findFirst();
-  }
-
-  Optional<Measured> dry(AnalyteCode code) {
-    return find(code)
-        .filter(r -> r.trouble().isEmpty())
-        .flatMap(Resolved::value)
-        .filter(v -> v.basis() != Basis.AS_FED);
+  /** The share of dry matter by which a figure on this basis is smaller than one on dry matter. */
+  double share(Measured value) {
+    if (value.basis() != Basis.AS_FED) {
+      return 1;
+    }
+    return chosen.stream()
+        .filter(r -> r.code().equals(AnalyteCode.DM))
+        .flatMap(r -> r.value().stream())
+        .findFirst()
+        .map(v -> v.best() / 100)
+        .orElse(0.5);
   }
 }

@@ -46,6 +46,10 @@ final class Walk {
     return front;
   }
 
+  Dictionary dictionary() {
+    return dictionary;
+  }
+
   Statements statements() {
     return statements;
   }
@@ -97,7 +101,7 @@ final class Walk {
     }
     if (isFieldLine(line)) {
       pendingFields.add(line);
-    } else if (isHeading(line)) {
+    } else if (isHeading(line) || isSampleHeading(line) || isLabelHeading(line)) {
       pending.add(line);
     } else if (!fields(line)) {
       section = section.after(dictionary, line);
@@ -113,6 +117,26 @@ final class Walk {
         && pieces.stream()
             .skip(1)
             .noneMatch(p -> p.field().isPresent() || p.isHeadingWord() || p.isLabel());
+  }
+
+  /** 'Sample A Sample B': the same field side by side, each with its value. */
+  private static boolean isSampleHeading(Line line) {
+    List<FieldMark> fields =
+        line.pieces().stream().map(Piece::field).flatMap(Optional::stream).toList();
+    return fields.size() >= 2
+        && fields.size() == line.pieces().size()
+        && fields.stream().map(FieldMark::field).distinct().count() == 1
+        && Header.OF_SAMPLE.contains(fields.get(0).field())
+        && fields.stream().noneMatch(f -> f.value().isEmpty());
+  }
+
+  /** 'Analyte (% DM)' alone over its column, the columns beside it being named above. */
+  private static boolean isLabelHeading(Line line) {
+    Piece first = line.pieces().get(0);
+    return line.pieces().size() == 1
+        && first.heading().isWhole()
+        && first.heading().has(Kind.ROLE, "analyte")
+        && (first.heading().has(Kind.UNIT) || first.heading().basis().isPresent());
   }
 
   private static boolean isHeading(Line line) {
