@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -115,7 +114,7 @@ public final class RemedySearch {
     }
     CheckedDiet diet = request.check().check(request.present());
     Draft draft = new Draft(request.present(), List.of(), diet, 0);
-    List<RemedyItem> items = items(request.present(), draft.ration());
+    List<RemedyItem> items = RemedyItems.of(request.present(), draft.ration(), request.settings());
     return diet.isEnough()
         ? Optional.of(
             new Remedy(
@@ -243,50 +242,11 @@ public final class RemedySearch {
   private Remedy remedy(RemedyKind kind, Draft draft, String why) {
     return new Remedy(
         kind,
-        items(request.ration(), draft.ration()),
+        RemedyItems.of(request.ration(), draft.ration(), request.settings()),
         draft.ration(),
         draft.diet().isEnough(),
         why,
         Optional.of(draft.diet()),
         request.changeDmKg(draft.ration()));
-  }
-
-  /** The whole changed ration: today's items in their order, then the new ones by id. */
-  private List<RemedyItem> items(List<Serving> now, List<Serving> then) {
-    List<RemedyItem> items = new ArrayList<>();
-    for (Serving a : now) {
-      double kg =
-          then.stream()
-              .filter(t -> t.item().isSameAs(a.item()) && t.fedAsForage() == a.fedAsForage())
-              .mapToDouble(Serving::kg)
-              .sum();
-      items.add(item(a.item(), a.kg(), kg, a.fedAsForage()));
-    }
-    then.stream()
-        .filter(
-            t ->
-                now.stream()
-                    .noneMatch(
-                        a -> a.item().isSameAs(t.item()) && a.fedAsForage() == t.fedAsForage()))
-        .sorted(Comparator.comparing(Serving::item, Candidate.BY_KEY))
-        .forEach(t -> items.add(item(t.item(), 0, t.kg(), t.fedAsForage())));
-    return items;
-  }
-
-  private RemedyItem item(Candidate item, double nowKg, double thenKg, boolean fedAsForage) {
-    double days = request.settings().monthDays();
-    Stock stock = item.stock();
-    return new RemedyItem(
-        item,
-        nowKg,
-        thenKg,
-        fedAsForage,
-        stock.unitKg().isPresent()
-            ? OptionalDouble.of(thenKg * days / stock.unitKg().getAsDouble())
-            : OptionalDouble.empty(),
-        stock.pricePerKg().isPresent()
-            ? OptionalDouble.of(thenKg * stock.pricePerKg().getAsDouble())
-            : OptionalDouble.empty(),
-        thenKg > 0 ? stock.daysAt(thenKg) : OptionalDouble.empty());
   }
 }
