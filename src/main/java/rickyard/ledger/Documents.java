@@ -3,13 +3,19 @@ package rickyard.ledger;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.ObjectInputFilter;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
+import java.io.OutputStream;
 import java.io.Serializable;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
+import org.jspecify.annotations.Nullable;
 
 /** Turns a result into one compressed document for the database and back; own types only. */
 final class Documents {
@@ -19,27 +25,72 @@ final class Documents {
   private Documents() {}
 
   static byte[] pack(Serializable value) {
-    try {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      Deflater fast = new Deflater(Deflater.BEST_SPEED);
-      try (ObjectOutputStream out = new ObjectOutputStream(new DeflaterOutputStream(bytes, fast))) {
-        out.writeObject(value);
-      } finally {
-        fast.end();
-      }
-      return bytes.toByteArray();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    Deflater fast = new Deflater(Deflater.BEST_SPEED);
+    try (ObjectOutputStream out = new Writer(new DeflaterOutputStream(bytes, fast))) {
+      out.writeObject(value);
     } catch (IOException e) {
       throw new LedgerException("A result cannot be kept: " + e.getMessage(), e);
+    } finally {
+      fast.end();
     }
+    return bytes.toByteArray();
   }
 
   static <T> T unpack(byte[] bytes, Class<T> type) {
     try (ObjectInputStream in =
-        new ObjectInputStream(new InflaterInputStream(new ByteArrayInputStream(bytes)))) {
+        new Reader(new InflaterInputStream(new ByteArrayInputStream(bytes)))) {
       in.setObjectInputFilter(OWN_TYPES);
       return type.cast(in.readObject());
     } catch (IOException | ClassNotFoundException | ClassCastException e) {
       throw new LedgerException("A result in the ledger is damaged: " + e.getMessage(), e);
+    }
+  }
+
+  /** Stands for an optional value, which the JDK does not serialise. */
+  private record Maybe(char kind, @Nullable Object value) implements Serializable {}
+
+  private static final class Writer extends ObjectOutputStream {
+    Writer(OutputStream out) throws IOException {
+      super(out);
+      enableReplaceObject(true);
+    }
+
+    @Override
+    protected Object replaceObject(Object object) {
+      if (object instanceof Optional<?> optional) {
+        return new Maybe('o', optional.orElse(null));
+      }
+      if (object instanceof OptionalInt number) {
+        return new Maybe('i', number.isPresent() ? Integer.valueOf(number.getAsInt()) : null);
+      }
+      if (object instanceof OptionalDouble number) {
+        return new Maybe('d', number.isPresent() ? Double.valueOf(number.getAsDouble()) : null);
+      }
+      return object;
+    }
+  }
+
+  private static final class Reader extends ObjectInputStream {
+    Reader(InputStream in) throws IOException {
+      super(in);
+      enableResolveObject(true);
+    }
+
+    @Override
+    protected Object resolveObject(Object object) {
+      if (!(object instanceof Maybe maybe)) {
+        return object;
+      }
+      return switch (maybe.kind()) {
+        case 'i' ->
+            maybe.value() instanceof Integer number ? OptionalInt.of(number) : OptionalInt.empty();
+        case 'd' ->
+            maybe.value() instanceof Double number
+                ? OptionalDouble.of(number)
+                : OptionalDouble.empty();
+        default -> Optional.ofNullable(maybe.value());
+      };
     }
   }
 }

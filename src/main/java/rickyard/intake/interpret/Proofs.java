@@ -1,5 +1,7 @@
 package rickyard.intake.interpret;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,20 +48,24 @@ final class Proofs {
         .forEach(f -> bare.putIfAbsent(f.code(), span(f)));
     SortedSet<String> percent = new TreeSet<>();
     if (has(bare, "MOISTURE", "DM")
-        && Identities.dryMatter(bare.get("MOISTURE")).meets(bare.get("DM"))) {
+        && Identities.dryMatter(got(bare, "MOISTURE")).meets(got(bare, "DM"))) {
       percent.addAll(Set.of("MOISTURE", "DM"));
     }
     if (has(bare, "ADF", "NDF", "RFV")
-        && Identities.relativeFeedValue(bare.get("ADF"), bare.get("NDF"))
+        && Identities.relativeFeedValue(got(bare, "ADF"), got(bare, "NDF"))
             .widened(1)
-            .meets(bare.get("RFV"))) {
+            .meets(got(bare, "RFV"))) {
       percent.addAll(Set.of("ADF", "NDF"));
     }
     if (has(bare, "CP", "NDF", "EE", "ASH", "NFC")
         && Identities.nonFibre(
-                Span.exactly(100), bare.get("CP"), bare.get("NDF"), bare.get("EE"), bare.get("ASH"))
+                Span.exactly(100),
+                got(bare, "CP"),
+                got(bare, "NDF"),
+                got(bare, "EE"),
+                got(bare, "ASH"))
             .widened(0.1)
-            .meets(bare.get("NFC"))) {
+            .meets(got(bare, "NFC"))) {
       percent.addAll(Set.of("CP", "NDF", "EE", "ASH", "NFC"));
     }
     return findings.stream()
@@ -70,6 +76,10 @@ final class Proofs {
                         List.of(new Said<>(Unit.PERCENT, FROM_FIGURES)), f.bases(), f.trouble())
                     : f)
         .toList();
+  }
+
+  private static Span got(SortedMap<String, Span> spans, String code) {
+    return requireNonNull(spans.get(code), code);
   }
 
   private static boolean has(SortedMap<String, Span> spans, String... codes) {
@@ -92,7 +102,7 @@ final class Proofs {
         .filter(f -> f.trouble().equals("column-not-known") && f.figure().hasNumber())
         .forEach(f -> pairs.computeIfAbsent(f.code(), c -> new ArrayList<>()).add(f));
     Optional<Span> dry = dryMatter(findings);
-    pairs.keySet().removeIf(c -> isWater(c) || pairs.get(c).size() != 2);
+    pairs.entrySet().removeIf(e -> isWater(e.getKey()) || e.getValue().size() != 2);
     if (dry.isEmpty() || pairs.size() < ENOUGH_LINES) {
       return findings;
     }
