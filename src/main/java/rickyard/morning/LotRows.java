@@ -128,7 +128,9 @@ final class LotRows {
         value.map(Measured::u).orElse(null),
         boxed(verdict.pOver()),
         verdict.word().code(),
-        verdict.settle().isEmpty() ? verdict.reason() : verdict.reason() + "; " + verdict.settle(),
+        verdict.settle().isEmpty() || verdict.reason().contains(verdict.settle())
+            ? verdict.reason()
+            : verdict.reason() + "; " + verdict.settle(),
         boxed(verdict.limit().risk()),
         verdict.limit().severity().code());
   }
