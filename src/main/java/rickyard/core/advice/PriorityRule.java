@@ -56,7 +56,7 @@ final class PriorityRule {
     }
     DietSummary after = facts.after();
     Optional<LimitLine> passed = passed(after, facts);
-    Optional<LimitLine> open = open(after, facts);
+    Optional<LimitLine> open = open(after);
     boolean told = isTold(facts, after);
     if (facts.turned() && facts.fedSoon() && !told) {
       return ruling(
@@ -68,9 +68,7 @@ final class PriorityRule {
       return passed(facts, passed.get(), told);
     }
     if (open.isPresent()) {
-      return told
-          ? ruling(Priority.STANDING, "told, still not judged", open.get())
-          : ruling(Priority.CALL_TODAY, sentence(open.get()), open.get());
+      return open(facts, open.get(), told);
     }
     if (facts.waiting()) {
       return ruling(Priority.ASK, waitingWords(after), after.worst());
@@ -84,6 +82,15 @@ final class PriorityRule {
     }
     boolean now = line.severity().equals("stop") && facts.fedSoon();
     return ruling(now ? Priority.CALL_NOW : Priority.CALL_TODAY, sentence(line), line);
+  }
+
+  private static Ruling open(Facts facts, LimitLine line, boolean told) {
+    if (told) {
+      return ruling(Priority.STANDING, "told, still not judged: " + sentence(line), line);
+    }
+    return facts.fedSoon()
+        ? ruling(Priority.CALL_TODAY, sentence(line), line)
+        : ruling(Priority.ASK, "to be settled before it opens: " + sentence(line), line);
   }
 
   private static Ruling quiet(Facts facts, DietSummary after, boolean told) {
@@ -145,13 +152,11 @@ final class PriorityRule {
   }
 
   /** A diet limit that asks and cannot be judged for what is fed. */
-  private static Optional<LimitLine> open(DietSummary after, Facts facts) {
-    return facts.fedSoon()
-        ? after.limits().stream()
-            .filter(l -> l.verdict().equals("cannot-judge"))
-            .filter(l -> l.severity().equals("stop") || l.severity().equals("change"))
-            .findFirst()
-        : Optional.empty();
+  private static Optional<LimitLine> open(DietSummary after) {
+    return after.limits().stream()
+        .filter(l -> l.verdict().equals("cannot-judge"))
+        .filter(l -> l.severity().equals("stop") || l.severity().equals("change"))
+        .findFirst();
   }
 
   private static boolean potassiumRose(Facts facts) {
