@@ -43,7 +43,7 @@ public final class HorseAdviser {
             context.limits(),
             context.usePerDay(),
             context.asOf());
-    this.judge = new DietJudge(context.limits());
+    this.judge = new DietJudge(context.limits(), context.whyNotJudged());
   }
 
   /** The advice on a horse; whatever keeps it from being judged is said, never thrown. */
@@ -72,6 +72,7 @@ public final class HorseAdviser {
                 then.stream().anyMatch(p -> context.turnedLots().contains(p.food().id())),
                 coming.isChanged(),
                 isWaiting(horse, groups, then, coming),
+                isLotAsked(then),
                 problems));
     RemedyFinder.Found remedies =
         problems.isEmpty() && after != null && needsRemedy(after, lotLimits(groups, then))
@@ -244,8 +245,12 @@ public final class HorseAdviser {
   private boolean isWaiting(
       Horse horse, HorseGroups groups, List<Portion> portions, ComingRation coming) {
     return !HorseQuestions.open(horse, groups, coming, context.answered()).isEmpty()
-        || (HorseQuestions.hasSugarLimit(groups)
-            && portions.stream().anyMatch(p -> context.askedAbout().contains(p.food().id())));
+        || (HorseQuestions.hasSugarLimit(groups) && isLotAsked(portions));
+  }
+
+  /** Whether a forage of the ration waits for an answer of the office. */
+  private boolean isLotAsked(List<Portion> portions) {
+    return portions.stream().anyMatch(p -> context.askedAbout().contains(p.food().id()));
   }
 
   private static List<String> changes(

@@ -30,6 +30,7 @@ final class PriorityRule {
    * @param turned whether an amended report changed what was told
    * @param rationChanged whether items of the ration changed
    * @param waiting whether a question about it is open
+   * @param lotAsked whether a lot that it is fed waits for an answer of the office
    * @param problems what keeps it from being judged at all
    */
   record Facts(
@@ -41,6 +42,7 @@ final class PriorityRule {
       boolean turned,
       boolean rationChanged,
       boolean waiting,
+      boolean lotAsked,
       List<String> problems) {}
 
   /** The rule's answer; {@code line} is the limit that decided, null if none did. */
@@ -87,6 +89,9 @@ final class PriorityRule {
   private static Ruling open(Facts facts, LimitLine line, boolean told) {
     if (told) {
       return ruling(Priority.STANDING, "told, still not judged: " + sentence(line), line);
+    }
+    if (facts.lotAsked()) {
+      return ruling(Priority.ASK, "answer the open question first: " + sentence(line), line);
     }
     return facts.fedSoon()
         ? ruling(Priority.CALL_TODAY, sentence(line), line)

@@ -78,7 +78,7 @@ final class RemedyFinder {
     this.horse = horse;
     this.groups = groups;
     this.standards = context.standards();
-    this.judge = new DietJudge(context.limits());
+    this.judge = new DietJudge(context.limits(), context.whyNotJudged());
     this.limits = context.limits();
     this.requirements = requirements;
     this.settings = context.remedySettings();
