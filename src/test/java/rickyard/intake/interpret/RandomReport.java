@@ -27,7 +27,8 @@ final class RandomReport {
               Map.entry("EE", List.of("Crude fat", "Fat (EE)", "Ether Extract", "Rohfett")),
               Map.entry("ASH", List.of("Ash", "Crude ash", "Rohasche", "Cendres")),
               Map.entry("WSC", List.of("WSC", "Water soluble carbohydrates", "W.S.C.")),
-              Map.entry("ESC", List.of("ESC", "Ethanol-soluble carbohydrates", "ESC (simple sugars)")),
+              Map.entry(
+                  "ESC", List.of("ESC", "Ethanol-soluble carbohydrates", "ESC (simple sugars)")),
               Map.entry("STARCH", List.of("Starch", "STARCH", "Stärke", "Amidon")),
               Map.entry("CA", List.of("Calcium", "Ca", "Calcium (Ca)")),
               Map.entry("P", List.of("Phosphorus", "P", "Phosphor")),
@@ -35,10 +36,19 @@ final class RandomReport {
               Map.entry("FE", List.of("Iron", "Fe", "Eisen")),
               Map.entry("CU", List.of("Copper", "Cu", "Kupfer")),
               Map.entry("SE", List.of("Selenium", "Se", "Selen"))));
-  private static final List<String> AS_FED = List.of("As fed", "As received", "AF", "As sampled", "in der OS");
-  private static final List<String> DRY = List.of("Dry matter", "DM", "DM basis", "Dry basis", "in der TM");
+  private static final List<String> AS_FED =
+      List.of("As fed", "As received", "AF", "As sampled", "in der OS");
+  private static final List<String> DRY =
+      List.of("Dry matter", "DM", "DM basis", "Dry basis", "in der TM");
   private static final List<String> FOREIGN =
-      List.of("Typical range", "District mean", "Rating", "Reference", "Richtwert", "Average", "Target");
+      List.of(
+          "Typical range",
+          "District mean",
+          "Rating",
+          "Reference",
+          "Richtwert",
+          "Average",
+          "Target");
 
   /** Where the basis is said. */
   enum Basis {
@@ -109,6 +119,10 @@ final class RandomReport {
 
   private static double round(double value, int digits) {
     return BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP).doubleValue();
+  }
+
+  private double content(String code) {
+    return contents.getOrDefault(code, 0.0);
   }
 
   private Unit unit(String code) {
@@ -185,13 +199,15 @@ final class RandomReport {
     return switch (column.split(" ", 2)[0]) {
       case "label" -> label(code, unit);
       case "unit" -> unit;
-      case "af" -> number(water ? text(dm, 1) : print(code, contents.get(code), dm / 100), unit);
+      case "af" -> number(water ? text(dm, 1) : print(code, content(code), dm / 100), unit);
       case "dm" ->
           water
               ? basis == Basis.BOTH_COLUMNS ? "" : number(text(dm, 1), unit)
-              : number(print(code, contents.get(code), 1), unit);
+              : number(print(code, content(code), 1), unit);
       default ->
-          random.nextBoolean() ? text(20 * random.nextDouble(), 1) : pick(List.of("ok", "low", "5-9"));
+          random.nextBoolean()
+              ? text(20 * random.nextDouble(), 1)
+              : pick(List.of("ok", "low", "5-9"));
     };
   }
 
@@ -200,7 +216,7 @@ final class RandomReport {
   }
 
   private String label(String code, String unit) {
-    String name = code.equals("DM") ? "Dry matter" : pick(NAMES.get(code));
+    String name = code.equals("DM") ? "Dry matter" : pick(NAMES.getOrDefault(code, List.of()));
     if (unitPlace != UnitPlace.LABEL) {
       return name;
     }
@@ -221,8 +237,7 @@ final class RandomReport {
       head.add(unitPlace == UnitPlace.LABEL ? label(code, unit) : name(code));
       units.add(unit);
       double share = wet ? dm / 100 : 1;
-      values.add(
-          code.equals("DM") ? text(dm, 1) : print(code, contents.get(code), share));
+      values.add(code.equals("DM") ? text(dm, 1) : print(code, content(code), share));
     }
     rows.add(head);
     if (unitPlace != UnitPlace.LABEL) {
@@ -237,7 +252,7 @@ final class RandomReport {
   }
 
   private String name(String code) {
-    return code.equals("DM") ? "Dry matter" : pick(NAMES.get(code));
+    return code.equals("DM") ? "Dry matter" : pick(NAMES.getOrDefault(code, List.of()));
   }
 
   private String wideBasis() {
