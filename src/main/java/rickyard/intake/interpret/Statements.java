@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import rickyard.core.quantity.Unit;
 
 /** What the page says in sentences: the basis of the results, the meaning of an open name. */
 final class Statements {
@@ -28,10 +29,17 @@ final class Statements {
    * @param at number of the line in the document from 0
    * @param basis af or dm
    * @param wide whether it is said of all results, not of a section
+   * @param unit the unit said with it; empty if none
    * @param only the analytes that it is said of; empty for all
    * @param except the analytes that it is not said of
    */
-  record OfBasis(int at, String basis, boolean wide, Set<String> only, Set<String> except) {}
+  record OfBasis(
+      int at,
+      String basis,
+      Optional<Unit> unit,
+      boolean wide,
+      Set<String> only,
+      Set<String> except) {}
 
   private final List<OfBasis> bases;
   private final Set<String> definitions;
@@ -88,7 +96,9 @@ final class Statements {
     }
     boolean clear = meaning.unknown().isEmpty() && !(after && except.isEmpty());
     boolean wide = meaning.has(Kind.SUBJECT, "all") && !meaning.has(Kind.SUBJECT, "part");
-    return clear ? Optional.of(new OfBasis(at, basis, wide, only, except)) : Optional.empty();
+    return clear
+        ? Optional.of(new OfBasis(at, basis, Section.unit(meaning), wide, only, except))
+        : Optional.empty();
   }
 
   private static Optional<OfBasis> ofField(Dictionary dictionary, Line line, int at) {
@@ -102,7 +112,9 @@ final class Statements {
                 : field.get().value();
         Meaning meaning = dictionary.read(value, Dictionary.IN_MARK);
         if (meaning.isWhole() && meaning.basis().isPresent()) {
-          return Optional.of(new OfBasis(at, meaning.basis().get(), true, Set.of(), Set.of()));
+          return Optional.of(
+              new OfBasis(
+                  at, meaning.basis().get(), Section.unit(meaning), true, Set.of(), Set.of()));
         }
       }
     }
@@ -147,5 +159,16 @@ final class Statements {
       return Optional.empty();
     }
     return said.stream().filter(b -> b.at() < at).reduce((a, b) -> b).map(OfBasis::basis);
+  }
+
+  /** The unit that the page gives for all results; empty if it gives none or several. */
+  Optional<Unit> unitOfAll() {
+    List<Unit> said =
+        bases.stream()
+            .filter(b -> b.wide() && b.only().isEmpty())
+            .flatMap(b -> b.unit().stream())
+            .distinct()
+            .toList();
+    return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
   }
 }
