@@ -95,6 +95,20 @@ final class LotRows {
         .map(AccountedAnalysis::assumption)
         .filter(a -> !a.isEmpty())
         .ifPresent(found::add);
+    office.decisions().stream()
+        .filter(d -> d.kind().equals("override") && d.about().equals(entry.subject()))
+        .map(
+            d ->
+                "override by "
+                    + d.by()
+                    + " on "
+                    + d.date()
+                    + ": "
+                    + d.value()
+                    + " ("
+                    + d.why()
+                    + ")")
+        .forEach(found::add);
     if (entry.provisional()) {
       found.add("in no register yet: a provisional lot");
     }

@@ -56,8 +56,16 @@ public final class HorseAdviser {
     Optional<Ration> ration = inForce(horse);
     List<Portion> now = weigh(horse, ration, problems);
     ComingRation coming = coming(horse, now, problems);
-    List<Portion> then = coming.portions();
     Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());
+    Optional<Acceptance> accepted =
+        ration.flatMap(
+            r ->
+                Acceptance.find(
+                    horse.id(), context.decisions(), r, context.larder(), context.asOf()));
+    List<Portion> then =
+        accepted
+            .map(a -> onDay(a, horse, groups, requirements, now, coming.portions()))
+            .orElse(coming.portions());
     @Nullable DietSummary after =
         then.isEmpty() ? null : summary(horse, groups, then, requirements);
     @Nullable DietSummary before = before(horse, groups, ration, requirements);
@@ -88,7 +96,7 @@ public final class HorseAdviser {
         CallWords.say(horse, ruling, then, isAcute(horse)),
         before,
         problems.isEmpty() ? after : null,
-        changes(coming, before, after),
+        changes(horse, coming, accepted, before, after),
         problems,
         remedies.proposals(),
         remedies.days(),
@@ -113,6 +121,19 @@ public final class HorseAdviser {
     return Rations.inForce(
         context.rations().stream().filter(r -> r.horseId().equals(horse.id())).toList(),
         context.asOf());
+  }
+
+  /** What is fed on the day of the changeover to an accepted remedy. */
+  private List<Portion> onDay(
+      Acceptance accepted,
+      Horse horse,
+      HorseGroups groups,
+      Requirements requirements,
+      List<Portion> now,
+      List<Portion> coming) {
+    List<Portion> goal = accepted.applied(coming, context.larder());
+    return new RemedyFinder(horse, groups, context, requirements, now, goal, reach)
+        .onDay(accepted.day());
   }
 
   /** A remedy is looked for where a limit that asks for a change is not cleared. */
@@ -253,9 +274,28 @@ public final class HorseAdviser {
     return portions.stream().anyMatch(p -> context.askedAbout().contains(p.food().id()));
   }
 
-  private static List<String> changes(
-      ComingRation coming, @Nullable DietSummary before, @Nullable DietSummary after) {
+  private List<String> changes(
+      Horse horse,
+      ComingRation coming,
+      Optional<Acceptance> accepted,
+      @Nullable DietSummary before,
+      @Nullable DietSummary after) {
     List<String> changes = new ArrayList<>();
+    accepted.map(Acceptance::words).ifPresent(changes::add);
+    context.decisions().stream()
+        .filter(d -> d.kind().equals("override") && d.about().equals(horse.id()))
+        .map(
+            d ->
+                "override by "
+                    + d.by()
+                    + " on "
+                    + d.date()
+                    + ": "
+                    + d.value()
+                    + " ("
+                    + d.why()
+                    + ")")
+        .forEach(changes::add);
     for (Replacement replacement : coming.replacements()) {
       Delivery delivery = replacement.delivery();
       changes.add(

@@ -121,6 +121,27 @@ final class RemedyFinder {
     return new Found(proposals, days);
   }
 
+  /** The ration on a day of the changeover from what is fed now to the ration given as goal. */
+  List<Portion> onDay(int day) {
+    IntakeRule rule = standards.intakeRule(horse);
+    double judged = standards.settings().lowEndKg(horse);
+    double floor = (horse.vetPlan() ? rule.refuseBelow() : rule.vetBelow()) * judged / 100;
+    ChangeoverPlan plan =
+        Changeover.plan(
+            new ChangeoverRequest(
+                amounts(now),
+                amounts(then),
+                new TreeSet<>(horse.conditions()),
+                floor,
+                false,
+                true,
+                false,
+                units,
+                settings));
+    boolean isOver = day >= plan.days().size();
+    return isOver ? then : portions(plan.days().get(day - 1).amounts());
+  }
+
   private RemedyRequest request() {
     boolean differs = !amounts(now).equals(amounts(then));
     return new RemedyRequest(
