@@ -82,7 +82,7 @@ final class MorningJob {
   void run(String identity, boolean resume, MorningWork work, int workers) {
     recoverDeadRuns();
     Job job = job(work, workers);
-    JobParameters parameters = parameters(identity, resume);
+    JobParameters parameters = nextParameters(identity, resume);
     try {
       JobExecution execution = operator.start(job, parameters);
       if (execution.getStatus() != BatchStatus.COMPLETED) {
@@ -95,23 +95,26 @@ final class MorningJob {
 
   /**
    * Each attempt is a job instance of its own, so that steps of an abandoned attempt never count as
-   * done in another.
+   * done in another. A kill can fall between the making of an instance and of its execution: such
+   * an attempt cannot be gone on with and is passed over.
    */
-  private JobParameters parameters(String identity, boolean resume) {
+  JobParameters nextParameters(String identity, boolean resume) {
     long attempt = 0;
-    @Nullable JobExecution last = null;
-    @Nullable JobExecution found = execution(identity, attempt);
-    while (found != null) {
-      last = found;
+    while (repository.getJobInstance(NAME, parameters(identity, attempt)) != null) {
       attempt++;
-      found = execution(identity, attempt);
     }
-    boolean goesOn = resume && last != null && last.getStatus() != BatchStatus.COMPLETED;
+    if (attempt == 0 || !resume) {
+      return parameters(identity, attempt);
+    }
+    @Nullable JobExecution last =
+        repository.getLastJobExecution(NAME, parameters(identity, attempt - 1));
+    boolean goesOn = last != null && last.getStatus() != BatchStatus.COMPLETED;
     return parameters(identity, goesOn ? attempt - 1 : attempt);
   }
 
-  private @Nullable JobExecution execution(String identity, long attempt) {
-    return repository.getLastJobExecution(NAME, parameters(identity, attempt));
+  /** The repository of the job's executions, for tests of its restart. */
+  JobRepository repository() {
+    return repository;
   }
 
   private static JobParameters parameters(String identity, long attempt) {
