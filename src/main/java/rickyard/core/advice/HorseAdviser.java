@@ -2,6 +2,7 @@ package rickyard.core.advice;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import rickyard.core.forage.Decision;
 import rickyard.core.judgement.HorseGroups;
 import rickyard.core.judgement.Verdict;
+import rickyard.core.judgement.Word;
 import rickyard.core.nutrition.ComingRation;
 import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.Diet;
@@ -259,8 +261,17 @@ public final class HorseAdviser {
         .filter(d -> d.kind().equals("told") && d.about().equals(horseId))
         .filter(d -> !d.date().isAfter(context.asOf()))
         .max(Comparator.comparing(Decision::date).thenComparing(Decision::row))
-        .map(d -> d.value().strip())
+        .map(d -> toldVerdict(d.value().strip(), horseId))
         .orElse(null);
+  }
+
+  /** A value that is no verdict, or blank, means what the last morning said. */
+  private String toldVerdict(String value, String horseId) {
+    if (Arrays.stream(Word.values()).anyMatch(w -> w.code().equals(value))) {
+      return value;
+    }
+    DietSummary before = context.previous().get(horseId);
+    return before == null ? value : before.verdict();
   }
 
   private boolean isWaiting(
