@@ -21,6 +21,7 @@ final class Front {
   private final SortedMap<String, String> fields = new TreeMap<>();
   private final NavigableSet<ReportStatus> statuses = new TreeSet<>();
   private String letterhead = "";
+  private String firstLine = "";
   private int linesSeen;
 
   Front(Dictionary dictionary) {
@@ -42,6 +43,10 @@ final class Front {
       return;
     }
     line.pieces().forEach(this::standing);
+    line.pieces().forEach(this::numbered);
+    if (linesSeen == 1 && looksLikeAName(line.pieces().get(0))) {
+      firstLine = line.pieces().get(0).text();
+    }
     replaced(line.text());
     if (letterhead.isEmpty() && linesSeen <= LETTERHEAD_LINES && line.page() == 1) {
       line.pieces().stream()
@@ -57,6 +62,31 @@ final class Front {
         && !meaning.unknown().isEmpty()
         && meaning.words().size() <= 8
         && piece.field().isEmpty();
+  }
+
+  /** The first words of a page, where they are neither field, analyte nor heading. */
+  private boolean looksLikeAName(Piece piece) {
+    Meaning heading = piece.heading();
+    return piece.field().isEmpty()
+        && !piece.isLabel()
+        && !piece.isFigure()
+        && !piece.isHeadingWord()
+        && heading.words().size() >= 2
+        && heading.words().size() <= 8
+        && !dictionary.read(piece.text(), IN_NOTE).has(Kind.STATUS)
+        && piece.text().chars().noneMatch(c -> c >= '0' && c <= '9');
+  }
+
+  /** 'Amended, revision 2': a revision named inside another cell. */
+  private void numbered(Piece piece) {
+    List<String> words = Words.of(piece.text());
+    for (int i = 0; i + 1 < words.size() && words.size() <= LONGEST_NOTE; i++) {
+      boolean revision =
+          dictionary.read(List.of(words.get(i)), EnumSet.of(Kind.FIELD)).has(Kind.FIELD, "revision");
+      if (revision && words.get(i + 1).matches("[0-9]{1,2}") && !words.get(i).equals("issue")) {
+        fields.putIfAbsent("revision", words.get(i + 1));
+      }
+    }
   }
 
   private void standing(Piece piece) {
@@ -100,7 +130,10 @@ final class Front {
   }
 
   String lab() {
-    return field("lab").isEmpty() ? letterhead : field("lab");
+    if (!field("lab").isEmpty()) {
+      return field("lab");
+    }
+    return letterhead.isEmpty() ? firstLine : letterhead;
   }
 
   /** The standing: the gravest that the page names. */
@@ -111,14 +144,19 @@ final class Front {
     if (statuses.contains(ReportStatus.PRELIMINARY)) {
       return ReportStatus.PRELIMINARY;
     }
-    boolean amended =
-        statuses.contains(ReportStatus.AMENDED) || !field("replaces").isEmpty() || revision() > 0;
-    return amended ? ReportStatus.AMENDED : ReportStatus.FINAL;
+    return isAmended() || revision() > 0 ? ReportStatus.AMENDED : ReportStatus.FINAL;
   }
 
-  /** The revision as a number; 0 for a first issue or where none is printed. */
+  /** The revision as a number; 0 for a first issue, 1 for one that is amended without a number. */
   int revision() {
     String digits = field("revision").replaceAll("[^0-9].*$", "");
-    return digits.isEmpty() || digits.length() > 4 ? 0 : Integer.parseInt(digits);
+    if (digits.isEmpty() || digits.length() > 4) {
+      return isAmended() ? 1 : 0;
+    }
+    return Integer.parseInt(digits);
+  }
+
+  private boolean isAmended() {
+    return statuses.contains(ReportStatus.AMENDED) || !field("replaces").isEmpty();
   }
 }

@@ -37,6 +37,42 @@ record Label(
    * The label in a text; empty unless every word of the text is understood and one analyte named.
    */
   static Optional<Label> read(Dictionary dictionary, String text) {
+    return plain(dictionary, text)
+        .or(() -> turned(dictionary, text))
+        .or(() -> bracketed(dictionary, text));
+  }
+
+  /** 'Fibre, acid detergent': the head word first. */
+  private static Optional<Label> turned(Dictionary dictionary, String text) {
+    int comma = text.indexOf(',');
+    return comma > 0 && comma == text.lastIndexOf(',') && comma < text.length() - 1
+        ? plain(dictionary, text.substring(comma + 1).strip() + " " + text.substring(0, comma))
+        : Optional.empty();
+  }
+
+  /** 'Fibre, neutral detergent (aNDF)': a name and the same name, or a unit, in brackets. */
+  private static Optional<Label> bracketed(Dictionary dictionary, String text) {
+    int open = text.lastIndexOf('(');
+    if (open <= 0 || !text.endsWith(")")) {
+      return Optional.empty();
+    }
+    String bracket = text.substring(open + 1, text.length() - 1);
+    Optional<Label> name = turned(dictionary, text.substring(0, open).strip());
+    Optional<Label> same = plain(dictionary, bracket);
+    if (same.isPresent()) {
+      return same.filter(
+          s -> name.filter(n -> n.code().equals(s.code()) || isOpenFor(n.rule(), s.code())).isPresent());
+    }
+    return dictionary.read(bracket, Dictionary.IN_MARK).isWhole()
+        ? name.flatMap(n -> plain(dictionary, n.rule().analyte().name() + " " + bracket))
+        : Optional.empty();
+  }
+
+  private static boolean isOpenFor(AnalyteRule rule, String code) {
+    return rule.use() == AnalyteRule.Use.OPEN && rule.openFor().contains(code);
+  }
+
+  private static Optional<Label> plain(Dictionary dictionary, String text) {
     List<String> words = Words.of(text);
     Meaning meaning = dictionary.read(words, Dictionary.IN_LABEL);
     List<String> codes = meaning.all(Kind.ANALYTE);
@@ -44,9 +80,24 @@ record Label(
       return Optional.empty();
     }
     if (codes.size() == 2) {
+      Optional<String> named = named(dictionary, codes);
+      if (named.isPresent()) {
+        return make(dictionary, meaning, named.get(), meaning.basis());
+      }
       return withDryMatterAsBasis(dictionary, meaning, codes);
     }
     return make(dictionary, meaning, codes.get(0), meaning.basis());
+  }
+
+  /** 'Sugars, water-soluble (WSC)': an open name beside one of the things it may stand for. */
+  private static Optional<String> named(Dictionary dictionary, List<String> codes) {
+    for (int i = 0; i < 2; i++) {
+      String other = codes.get(1 - i);
+      if (dictionary.find(codes.get(i)).filter(r -> isOpenFor(r, other)).isPresent()) {
+        return Optional.of(other);
+      }
+    }
+    return Optional.empty();
   }
 
   /** 'Crude protein, dry matter': the dry matter is a basis, not a second analyte. */

@@ -15,11 +15,13 @@ import rickyard.intake.interpret.Finding.Said;
 final class RowReader {
   private final String document;
   private final Statements statements;
+  private final Methods methods;
   private final Samples samples;
 
-  RowReader(String document, Statements statements, Samples samples) {
+  RowReader(String document, Statements statements, Methods methods, Samples samples) {
     this.document = document;
     this.statements = statements;
+    this.methods = methods;
     this.samples = samples;
   }
 
@@ -235,13 +237,20 @@ final class RowReader {
     return unit.map(Unit::code).orElse("");
   }
 
-  private static Optional<String> method(Item item, Piece piece, Heading heading) {
+  private Optional<String> method(Item item, Piece piece, Heading heading) {
     Optional<String> own = item.label().method().or(() -> piece.tail().only(Kind.METHOD));
     return own.or(
             () ->
                 item.pieces().stream()
                     .filter(p -> p.isMark() && !p.isFigure())
                     .map(p -> p.mark().only(Kind.METHOD))
+                    .flatMap(Optional::stream)
+                    .findFirst())
+        .or(
+            () ->
+                item.pieces().stream()
+                    .filter(p -> !p.isFigure() || p.figure().get().form() == Form.ABSENT)
+                    .map(p -> methods.ofSign(p.text()))
                     .flatMap(Optional::stream)
                     .findFirst())
         .or(() -> heading.meaning().only(Kind.METHOD));

@@ -14,6 +14,7 @@ final class Walk {
       Set.of(
           "report_no", "revision", "replaces", "reported", "received", "lab", "method", "status");
   private static final int HEADING_LINES = 3;
+  private static final int LONGEST_HEADING = 8;
 
   private final Dictionary dictionary;
   private final boolean certain;
@@ -21,12 +22,14 @@ final class Walk {
   private final Statements statements;
   private final Samples samples = new Samples();
   private final Front front;
+  private final Methods methods;
   private final RowReader rows;
   private final List<Line> pending = new ArrayList<>();
   private final List<Line> pendingFields = new ArrayList<>();
   private Header header;
   private Optional<WideTable> wide = Optional.empty();
   private Section section = Section.none();
+  private int foreignSince = -1;
 
   Walk(Dictionary dictionary, List<Line> lines, boolean certain, String document) {
     this.dictionary = dictionary;
@@ -34,7 +37,8 @@ final class Walk {
     this.lines = List.copyOf(lines);
     this.statements = Statements.in(dictionary, lines);
     this.front = new Front(dictionary);
-    this.rows = new RowReader(document, statements, samples);
+    this.methods = Methods.in(dictionary, lines);
+    this.rows = new RowReader(document, statements, methods, samples);
     this.header = Header.none(dictionary, certain);
   }
 
@@ -54,15 +58,30 @@ final class Walk {
     return statements;
   }
 
-  Meaning readMarks(String text) {
-    return dictionary.read(text, Dictionary.IN_MARK);
+  Methods methods() {
+    return methods;
   }
 
   void run() {
     for (int at = 0; at < lines.size(); at++) {
       Line line = lines.get(at);
       front.see(line);
-      step(line, at);
+      Optional<FieldBlock> block = FieldBlock.at(lines, at, certain);
+      if (block.isPresent()) {
+        block.get().values().forEach(front::see);
+        take(block.get());
+        at += block.get().values().size();
+      } else {
+        step(line, at);
+      }
+    }
+  }
+
+  private void take(FieldBlock block) {
+    if (block.values().size() == 1) {
+      block.fields(block.values().get(0)).forEach(this::note);
+    } else {
+      block.values().forEach(row -> samples.describe(block.fields(row)));
     }
   }
 
@@ -102,9 +121,16 @@ final class Walk {
     if (isFieldLine(line)) {
       pendingFields.add(line);
     } else if (isHeading(line) || isSampleHeading(line) || isLabelHeading(line)) {
+      if (section.foreign() && foreignSince < at - 1 && !pending.contains(lines.get(at - 1))) {
+        section = Section.none();
+      }
       pending.add(line);
-    } else if (!fields(line)) {
+    } else if (fields(line)) {
+      pending.clear();
+    } else {
+      boolean before = section.foreign();
       section = section.after(dictionary, line);
+      foreignSince = section.foreign() && !before ? at : foreignSince;
     }
   }
 
@@ -143,8 +169,19 @@ final class Walk {
     boolean inlineField =
         line.pieces().stream().anyMatch(p -> p.field().filter(FieldMark::marked).isPresent());
     long words = line.pieces().stream().filter(Piece::isHeadingWord).count();
-    boolean roles = line.pieces().stream().anyMatch(p -> p.heading().has(Kind.ROLE) || p.isMark());
+    boolean roles =
+        line.pieces().stream()
+            .anyMatch(p -> (p.heading().isWhole() && p.heading().has(Kind.ROLE)) || p.isMark());
+    boolean table =
+        line.pieces().stream()
+            .anyMatch(p -> p.heading().isWhole() && p.heading().has(Kind.ROLE, "analyte"));
+    boolean figures =
+        line.pieces().stream()
+            .anyMatch(p -> p.figure().filter(f -> f.hasNumber() || f.isTroubled()).isPresent());
+    boolean sentence = line.pieces().stream().anyMatch(p -> p.heading().words().size() > LONGEST_HEADING);
     return !inlineField
+        && !sentence
+        && (table || !figures)
         && line.pieces().size() >= 2
         && words >= 1
         && roles
