@@ -34,7 +34,9 @@ record FieldBlock(Line names, List<Line> values, boolean certain) {
       }
       values.add(line);
     }
-    return values.isEmpty() ? Optional.empty() : Optional.of(new FieldBlock(names, values, certain));
+    return values.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new FieldBlock(names, values, certain));
   }
 
   /** Two or more bare names side by side, and nothing that only a table of results has. */

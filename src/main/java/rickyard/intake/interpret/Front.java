@@ -19,6 +19,7 @@ final class Front {
       EnumSet.of(Kind.STATUS, Kind.FILLER, Kind.SUBJECT, Kind.NOT, Kind.FIELD);
   private final Dictionary dictionary;
   private final SortedMap<String, String> fields = new TreeMap<>();
+  private final NavigableSet<String> torn = new TreeSet<>();
   private final NavigableSet<ReportStatus> statuses = new TreeSet<>();
   private String letterhead = "";
   private String firstLine = "";
@@ -32,8 +33,21 @@ final class Front {
     fields.putIfAbsent(field, value);
   }
 
+  /**
+   * Takes a field that a table repeats in each row; rows that contradict each other say nothing.
+   */
+  void column(String field, String value) {
+    if (field.equals("status")) {
+      standing(value);
+    } else if (!value.equals(fields.getOrDefault(field, value))) {
+      torn.add(field);
+    } else {
+      fields.put(field, value);
+    }
+  }
+
   String field(String name) {
-    return fields.getOrDefault(name, "");
+    return torn.contains(name) ? "" : fields.getOrDefault(name, "");
   }
 
   /** Looks at a line for the report's standing and the laboratory's name. */
@@ -42,7 +56,7 @@ final class Front {
     if (line.isItem()) {
       return;
     }
-    line.pieces().forEach(this::standing);
+    line.pieces().forEach(p -> standing(p.text()));
     line.pieces().forEach(this::numbered);
     if (linesSeen == 1 && looksLikeAName(line.pieces().get(0))) {
       firstLine = line.pieces().get(0).text();
@@ -82,15 +96,17 @@ final class Front {
     List<String> words = Words.of(piece.text());
     for (int i = 0; i + 1 < words.size() && words.size() <= LONGEST_NOTE; i++) {
       boolean revision =
-          dictionary.read(List.of(words.get(i)), EnumSet.of(Kind.FIELD)).has(Kind.FIELD, "revision");
+          dictionary
+              .read(List.of(words.get(i)), EnumSet.of(Kind.FIELD))
+              .has(Kind.FIELD, "revision");
       if (revision && words.get(i + 1).matches("[0-9]{1,2}") && !words.get(i).equals("issue")) {
         fields.putIfAbsent("revision", words.get(i + 1));
       }
     }
   }
 
-  private void standing(Piece piece) {
-    Meaning meaning = dictionary.read(piece.text(), IN_NOTE);
+  private void standing(String text) {
+    Meaning meaning = dictionary.read(text, IN_NOTE);
     int words = meaning.words().size();
     if (!meaning.has(Kind.STATUS) || meaning.has(Kind.NOT) || words > LONGEST_NOTE) {
       return;

@@ -19,7 +19,9 @@ import rickyard.intake.grid.Grid;
  * printed the dry-matter figure is taken and the as-fed one serves to check it.
  */
 public final class Interpreter {
-  /** Cautions about text that was left out or marked unreadable already: no figure hangs on them. */
+  /**
+   * Cautions about text that was left out or marked unreadable already: no figure hangs on them.
+   */
   private static final Set<String> HARMLESS =
       Set.of(
           "encoding-guessed",

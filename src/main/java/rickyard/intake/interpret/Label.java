@@ -61,7 +61,9 @@ record Label(
     Optional<Label> same = plain(dictionary, bracket);
     if (same.isPresent()) {
       return same.filter(
-          s -> name.filter(n -> n.code().equals(s.code()) || isOpenFor(n.rule(), s.code())).isPresent());
+          s ->
+              name.filter(n -> n.code().equals(s.code()) || isOpenFor(n.rule(), s.code()))
+                  .isPresent());
     }
     return dictionary.read(bracket, Dictionary.IN_MARK).isWhole()
         ? name.flatMap(n -> plain(dictionary, n.rule().analyte().name() + " " + bracket))

@@ -21,8 +21,7 @@ import rickyard.core.forage.Method;
  */
 final class Methods {
   private static final Set<String> MINERALS =
-      Set.of(
-          "CA", "P", "MG", "K", "NA", "CL", "S", "FE", "ZN", "CU", "MN", "MO", "SE", "I", "CO");
+      Set.of("CA", "P", "MG", "K", "NA", "CL", "S", "FE", "ZN", "CU", "MN", "MO", "SE", "I", "CO");
   private static final Set<String> ELEMENTAL = Set.of("icp", "oes", "ms", "icpms", "xrf");
   private static final Set<Kind> KINDS = EnumSet.of(Kind.METHOD, Kind.SUBJECT, Kind.FILLER);
   private static final Pattern LEGEND =
@@ -73,14 +72,16 @@ final class Methods {
               .filter(p -> p.kind() == Kind.METHOD)
               .anyMatch(p -> ELEMENTAL.contains(p.words().get(0)));
       boolean minerals =
-          elemental || meaning.words().stream().anyMatch(w -> w.matches("minerals?|elements?|trace"));
+          elemental
+              || meaning.words().stream().anyMatch(w -> w.matches("minerals?|elements?|trace"));
       (minerals ? ofMinerals : ofRest).add(method.get());
     }
   }
 
   /** The method of an analyte's figure whose row says none. */
   Method of(String code) {
-    NavigableSet<String> said = MINERALS.contains(code) && !ofMinerals.isEmpty() ? ofMinerals : ofRest;
+    NavigableSet<String> said =
+        MINERALS.contains(code) && !ofMinerals.isEmpty() ? ofMinerals : ofRest;
     return said.size() == 1 ? Resolved.method(said.first()) : Method.UNKNOWN;
   }
 

@@ -19,7 +19,8 @@ import rickyard.intake.interpret.Statements.OfBasis;
  */
 final class Sentences {
   private static final int LONGEST = 30;
-  private static final Pattern END = Pattern.compile("(?<=[\\p{L}0-9)%]{2})[.;!]+(?:\\s+|$)|\\s\\|\\s");
+  private static final Pattern END =
+      Pattern.compile("(?<=[\\p{L}0-9)%]{2})[.;!]+(?:\\s+|$)|\\s\\|\\s");
   private static final Pattern CLAUSE = Pattern.compile("[,:]\\s+|\\s[-\u2013\u2014]\\s");
   private static final Pattern UNLESS =
       Pattern.compile(
@@ -74,7 +75,8 @@ final class Sentences {
     String text = benign(split(value).stream().findFirst().orElse(""));
     Meaning meaning = dictionary.read(text, EnumSet.copyOf(KINDS));
     Optional<String> basis = basisOf(meaning);
-    boolean plain = !meaning.has(Kind.NOT) && !meaning.has(Kind.HEDGE) && !meaning.has(Kind.SUBJECT, "part");
+    boolean plain =
+        !meaning.has(Kind.NOT) && !meaning.has(Kind.HEDGE) && !meaning.has(Kind.SUBJECT, "part");
     if (basis.isEmpty()) {
       Meaning mark = dictionary.read(text, Dictionary.IN_MARK);
       return mark.isWhole()
@@ -127,7 +129,9 @@ final class Sentences {
       Meaning meaning = dictionary.read(part, EnumSet.of(Kind.EXCEPT));
       boolean exception =
           !meaning.phrases().isEmpty()
-              && meaning.words().subList(0, meaning.phrases().get(0).words().size())
+              && meaning
+                  .words()
+                  .subList(0, meaning.phrases().get(0).words().size())
                   .equals(meaning.phrases().get(0).words());
       boolean more = !clauses.isEmpty() && isException(clauses.get(clauses.size() - 1));
       if ((exception && !clauses.isEmpty()) || more) {

@@ -38,7 +38,7 @@ final class Walk {
     this.statements = Statements.in(dictionary, lines);
     this.front = new Front(dictionary);
     this.methods = Methods.in(dictionary, lines);
-    this.rows = new RowReader(document, statements, methods, samples);
+    this.rows = new RowReader(document, statements, methods, samples, front);
     this.header = Header.none(dictionary, certain);
   }
 
@@ -116,6 +116,9 @@ final class Walk {
       if (!stated.get().wide() && stated.get().only().isEmpty()) {
         section = section.withBasis(stated.get().basis());
       }
+      if (line.pieces().size() > 1) {
+        fields(line);
+      }
       return;
     }
     if (isFieldLine(line)) {
@@ -178,14 +181,26 @@ final class Walk {
     boolean figures =
         line.pieces().stream()
             .anyMatch(p -> p.figure().filter(f -> f.hasNumber() || f.isTroubled()).isPresent());
-    boolean sentence = line.pieces().stream().anyMatch(p -> p.heading().words().size() > LONGEST_HEADING);
+    boolean sentence =
+        line.pieces().stream().anyMatch(p -> p.heading().words().size() > LONGEST_HEADING);
     return !inlineField
+        && !isBlankRow(line)
         && !sentence
         && (table || !figures)
         && line.pieces().size() >= 2
         && words >= 1
         && roles
         && line.pieces().size() <= 2 * words + 2;
+  }
+
+  /** 'Chloride | %' and no figure: the row of an analyte that was not asked for. */
+  private static boolean isBlankRow(Line line) {
+    Optional<String> code = line.pieces().get(0).label().map(Label::code);
+    boolean bases =
+        line.pieces().stream().skip(1).anyMatch(p -> p.isMark() && p.mark().basis().isPresent());
+    boolean roles =
+        line.pieces().stream().anyMatch(p -> p.heading().isWhole() && p.heading().has(Kind.ROLE));
+    return code.isPresent() && !roles && !(code.get().equals("DM") && bases);
   }
 
   /** Takes the fields of a line of the head; whether there were any. */
