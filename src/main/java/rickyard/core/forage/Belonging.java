@@ -155,7 +155,7 @@ final class Belonging {
                 + named(held, label, bag)
                 + " belong?",
             choices,
-            near.size() == 1 ? near.get(0) : "",
+            nearest(label, near),
             why + note));
     if (kind.equals("lot-unknown")) {
       held.subject = label;
@@ -180,6 +180,16 @@ final class Belonging {
         held.report.samples().size() > 1 ? "sample " + (held.key.index() + 1) + " of " : "";
     String of = lab.isEmpty() ? "" : " of " + lab;
     return which + (report.isEmpty() ? "the report" : "report \"" + report + "\"") + of;
+  }
+
+  /** The one label that is nearer than all others; empty if there is none. */
+  private static String nearest(String label, List<String> near) {
+    if (near.size() < 2) {
+      return near.isEmpty() ? "" : near.get(0);
+    }
+    int first = near(label, near.get(0)).orElse(Integer.MAX_VALUE);
+    int second = near(label, near.get(1)).orElse(Integer.MAX_VALUE);
+    return first < second ? near.get(0) : "";
   }
 
   private List<String> proposals(String label, String number) {

@@ -2,6 +2,7 @@ package rickyard.intake.interpret;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rickyard.core.quantity.Unit;
@@ -42,11 +43,15 @@ record Label(
         .or(() -> bracketed(dictionary, text));
   }
 
-  /** 'Fibre, acid detergent': the head word first. */
+  /** 'Fibre, acid detergent, %': the head word first, marks last. */
   private static Optional<Label> turned(Dictionary dictionary, String text) {
-    int comma = text.indexOf(',');
-    return comma > 0 && comma == text.lastIndexOf(',') && comma < text.length() - 1
-        ? plain(dictionary, text.substring(comma + 1).strip() + " " + text.substring(0, comma))
+    List<String> names = new ArrayList<>();
+    List<String> marks = new ArrayList<>();
+    for (String part : text.split(",", -1)) {
+      (dictionary.read(part, Dictionary.IN_MARK).isWhole() ? marks : names).add(part.strip());
+    }
+    return names.size() == 2
+        ? plain(dictionary, names.get(1) + " " + names.get(0) + " " + String.join(" ", marks))
         : Optional.empty();
   }
 
