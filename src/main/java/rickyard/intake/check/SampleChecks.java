@@ -3,8 +3,8 @@ package rickyard.intake.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Check;
@@ -24,7 +24,7 @@ public final class SampleChecks {
 
   private final Figures figures;
   private final List<Check> checks = new ArrayList<>();
-  private final SortedMap<AnalyteCode, String> touched = new TreeMap<>();
+  private final NavigableMap<AnalyteCode, String> touched = new TreeMap<>();
 
   private SampleChecks(Figures figures) {
     this.figures = figures;

@@ -13,6 +13,7 @@ import rickyard.core.forage.ReportStatus;
 /** What the report says of itself: laboratory, number, revision, standing, method, dates. */
 final class Front {
   private static final int LONGEST_NOTE = 15;
+  private static final int LONGEST_SENTENCE = 40;
   private static final int LONGEST_STAMP = 6;
   private static final int LETTERHEAD_LINES = 10;
   private static final Set<Kind> IN_NOTE =
@@ -124,7 +125,7 @@ final class Front {
     if (!meaning.has(Kind.FIELD, "replaces") || fields.containsKey("replaces")) {
       return;
     }
-    String[] words = text.split("[\\s:;,()]+", -1);
+    String[] words = text.split("[\\s:;,()]+", LONGEST_SENTENCE);
     boolean seen = false;
     for (int n = 1; n <= words.length; n++) {
       String head = String.join(" ", List.of(words).subList(0, n));

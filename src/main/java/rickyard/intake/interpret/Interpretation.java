@@ -17,8 +17,7 @@ public sealed interface Interpretation extends Serializable {
    * A report with at least one figure, settled or not.
    *
    * @param report samples, readings and doubts
-   * @param untaken what stands on the page and was not taken as a value, with the reason; in the
-   *     order of the page
+   * @param untaken what stands on the page and was not taken as a value, with the reason
    */
   record Understood(Report report, List<Untaken> untaken) implements Interpretation {
     public Understood {

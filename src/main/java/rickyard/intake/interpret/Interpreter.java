@@ -64,8 +64,10 @@ public final class Interpreter {
       return new Interpretation.NotUnderstood(
           "no-values", "The page names analytes, but none of its figures could be taken.");
     }
+    List<Untaken> untaken = new ArrayList<>(walk.unknown());
+    untaken.addAll(writer.untaken());
     return new Interpretation.Understood(
-        report(walk, order, samples, grid.cautions(), documentSha256), writer.untaken());
+        report(walk, order, samples, grid.cautions(), documentSha256), untaken);
   }
 
   /** A letter that takes a report back prints no figures, but names the report. */

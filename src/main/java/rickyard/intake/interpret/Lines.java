@@ -10,6 +10,7 @@ import rickyard.intake.grid.Row;
 
 /** The rows of a grid with their cells understood one by one; 'Starch: 1.2 %' becomes two cells. */
 final class Lines {
+  private static final int LONGEST_SPLIT = 80;
   private final Dictionary dictionary;
   private final boolean certain;
 
@@ -26,7 +27,7 @@ final class Lines {
         lines.add(line(page.number(), row, dialect));
       }
     }
-    return lines;
+    return new Wraps(dictionary, dialect, certain).joined(lines);
   }
 
   private Line line(int page, Row row, Dialect dialect) {
@@ -64,7 +65,7 @@ final class Lines {
 
   private List<Cell> split(Cell cell, Row row) {
     String text = cell.text();
-    if (Label.read(dictionary, text).isPresent()) {
+    if (text.length() > LONGEST_SPLIT || Label.read(dictionary, text).isPresent()) {
       return List.of(cell);
     }
     for (int at = 1; at < text.length(); at++) {

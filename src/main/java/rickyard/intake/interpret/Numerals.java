@@ -43,7 +43,9 @@ final class Numerals {
           Pattern.DOTALL);
   private static final Pattern LETTERED =
       Pattern.compile(
-          "(?=.*[0-9])(?=.*[OoIlSBZ|])(?=[0-9<>]|[OoIlSBZ|]+[.,])[<>]?\\s*[0-9OoIlSBZ|]*[.,]?[0-9OoIlSBZ|]+\\s*%?");
+          "(?=.*[0-9])(?=.*[OoIlSBZ|])(?=[0-9<>]|[0-9OoIlSBZ|]+[.,])[<>]?\\s*[0-9OoIlSBZ|]*[.,]?[0-9OoIlSBZ|]+\\s*%?");
+  private static final int LONGEST_CELL = 80;
+  private static final int LONGEST_NUMBER = 16;
   private static final Pattern ANY_NUMBER = Pattern.compile(NUMBER);
   private static final Pattern BLANKS = Pattern.compile("[-\u2013\u2014\u2212./]{1,4}|\\.{2,}");
 
@@ -51,15 +53,18 @@ final class Numerals {
 
   /** The numbers in a cell that is a figure, as printed. */
   static List<String> numbersIn(String text) {
+    if (text.length() > LONGEST_CELL) {
+      return List.of();
+    }
     Matcher plain = PLAIN.matcher(text.strip());
     List<String> numbers = new ArrayList<>();
-    if (plain.matches()) {
-      numbers.add(plain.group("number"));
-    } else if (RANGE.matcher(text.strip()).matches()) {
+    if (RANGE.matcher(text.strip()).matches()) {
       Matcher each = ANY_NUMBER.matcher(text);
       while (each.find()) {
         numbers.add(each.group());
       }
+    } else if (plain.matches()) {
+      numbers.add(plain.group("number"));
     }
     return numbers;
   }
@@ -74,6 +79,9 @@ final class Numerals {
    */
   static Optional<Figure> read(String raw, Dialect dialect, boolean certain) {
     String text = raw.strip();
+    if (text.length() > LONGEST_CELL) {
+      return Optional.empty();
+    }
     if (BLANKS.matcher(text).matches()) {
       return Optional.of(Figure.word(Form.ABSENT));
     }
@@ -113,6 +121,9 @@ final class Numerals {
     }
     if (number.indexOf(' ') >= 0 && !certain) {
       return Figure.troubled("number-ambiguous", number.replace(" ", ""), rest);
+    }
+    if (number.length() > LONGEST_NUMBER) {
+      return Figure.troubled("number-ambiguous", "", rest);
     }
     String trouble = markTrouble(number.replaceAll(GAP, ""), dialect);
     if (!trouble.isEmpty()) {

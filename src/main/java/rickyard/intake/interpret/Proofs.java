@@ -1,13 +1,10 @@
 package rickyard.intake.interpret;
 
-import static java.util.Objects.requireNonNull;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import rickyard.core.forage.Identities;
@@ -24,6 +21,7 @@ final class Proofs {
   private static final int FROM_FIGURES = 5;
   private static final double MARGIN = 0.0005;
   private static final int ENOUGH_LINES = 3;
+  private static final double NFC_MARGIN = 0.1;
 
   private Proofs() {}
 
@@ -46,28 +44,7 @@ final class Proofs {
                     || f.units().get(0).what() == Unit.PERCENT
                     || f.units().get(0).what() == Unit.ONE)
         .forEach(f -> bare.putIfAbsent(f.code(), span(f)));
-    SortedSet<String> percent = new TreeSet<>();
-    if (has(bare, "MOISTURE", "DM")
-        && Identities.dryMatter(got(bare, "MOISTURE")).meets(got(bare, "DM"))) {
-      percent.addAll(Set.of("MOISTURE", "DM"));
-    }
-    if (has(bare, "ADF", "NDF", "RFV")
-        && Identities.relativeFeedValue(got(bare, "ADF"), got(bare, "NDF"))
-            .widened(1)
-            .meets(got(bare, "RFV"))) {
-      percent.addAll(Set.of("ADF", "NDF"));
-    }
-    if (has(bare, "CP", "NDF", "EE", "ASH", "NFC")
-        && Identities.nonFibre(
-                Span.exactly(100),
-                got(bare, "CP"),
-                got(bare, "NDF"),
-                got(bare, "EE"),
-                got(bare, "ASH"))
-            .widened(0.1)
-            .meets(got(bare, "NFC"))) {
-      percent.addAll(Set.of("CP", "NDF", "EE", "ASH", "NFC"));
-    }
+    Set<String> percent = percent(bare);
     return findings.stream()
         .map(
             f ->
@@ -78,12 +55,41 @@ final class Proofs {
         .toList();
   }
 
-  private static Span got(SortedMap<String, Span> spans, String code) {
-    return requireNonNull(spans.get(code), code);
+  /** The analytes that these numbers can only be in percent. */
+  private static Set<String> percent(SortedMap<String, Span> bare) {
+    Set<String> percent = new TreeSet<>();
+    List<Span> water = spans(bare, "MOISTURE", "DM");
+    if (!water.isEmpty() && Identities.dryMatter(water.get(0)).meets(water.get(1))) {
+      percent.addAll(Set.of("MOISTURE", "DM"));
+    }
+    List<Span> feedValue = spans(bare, "ADF", "NDF", "RFV");
+    if (!feedValue.isEmpty()
+        && Identities.relativeFeedValue(feedValue.get(0), feedValue.get(1))
+            .widened(Identities.RFV_MARGIN)
+            .meets(feedValue.get(2))) {
+      percent.addAll(Set.of("ADF", "NDF"));
+    }
+    List<Span> parts = spans(bare, "CP", "NDF", "EE", "ASH", "NFC");
+    if (!parts.isEmpty() && isNonFibre(parts)) {
+      percent.addAll(Set.of("CP", "NDF", "EE", "ASH", "NFC"));
+    }
+    return percent;
   }
 
-  private static boolean has(SortedMap<String, Span> spans, String... codes) {
-    return spans.keySet().containsAll(List.of(codes));
+  private static boolean isNonFibre(List<Span> parts) {
+    return Identities.nonFibre(
+            Span.exactly(100), parts.get(0), parts.get(1), parts.get(2), parts.get(3))
+        .widened(NFC_MARGIN)
+        .meets(parts.get(4));
+  }
+
+  /** The spans of all these analytes; none if one is missing. */
+  private static List<Span> spans(SortedMap<String, Span> bare, String... codes) {
+    List<Span> spans = new ArrayList<>();
+    for (String code : codes) {
+      Optional.ofNullable(bare.get(code)).ifPresent(spans::add);
+    }
+    return spans.size() == codes.length ? spans : List.of();
   }
 
   private static boolean isWater(String code) {

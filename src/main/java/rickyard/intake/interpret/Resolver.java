@@ -12,6 +12,9 @@ import rickyard.intake.interpret.Finding.Said;
 
 /** Decides unit and basis of one figure from what the page says, and makes the value. */
 final class Resolver {
+  /** What cell, column and row say stands near; what section and page say only fills a gap. */
+  private static final int NEAR = 2;
+
   private static final double ROOT3 = StrictMath.sqrt(3);
 
   private Resolver() {}
@@ -28,7 +31,8 @@ final class Resolver {
     }
     Choice unit = unit(finding, rule);
     if (unit.unit().isEmpty()) {
-      return new Resolved(finding, basis, Optional.empty(), unit.trouble());
+      String why = finding.trouble().isEmpty() ? unit.trouble() : finding.trouble();
+      return new Resolved(finding, basis, Optional.empty(), why);
     }
     if (basis.isEmpty()) {
       String why = finding.trouble().isEmpty() ? basisTrouble(finding) : finding.trouble();
@@ -61,7 +65,12 @@ final class Resolver {
       return new Choice(Optional.empty(), "unit-not-stated");
     }
     if (said.get(0).from() > 0) {
-      List<Unit> distinct = said.stream().map(Said::what).distinct().toList();
+      List<Unit> distinct =
+          said.stream()
+              .filter(s -> s.from() <= NEAR || said.get(0).from() > NEAR)
+              .map(Said::what)
+              .distinct()
+              .toList();
       List<Unit> possible =
           distinct.stream()
               .filter(u -> allowed.contains(u) && isPossible(finding, rule, u))
@@ -104,7 +113,7 @@ final class Resolver {
     if (said.get(0).from() == 0) {
       return false;
     }
-    return said.stream().filter(s -> s.from() <= 2).map(Said::what).distinct().count() > 1;
+    return said.stream().filter(s -> s.from() <= NEAR).map(Said::what).distinct().count() > 1;
   }
 
   private static String basisTrouble(Finding finding) {

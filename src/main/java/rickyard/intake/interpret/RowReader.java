@@ -175,8 +175,9 @@ final class RowReader {
     say(units, heading.unit(), 1);
     say(bases, heading.basis(), 1);
     sayRow(item, units, bases);
+    say(units, section.unit(), 3);
     say(bases, section.basis(), 3);
-    sayPage(item.label().code(), at, bases);
+    sayPage(item.label().code(), at, units, bases);
     boolean ratio =
         item.label().ratio()
             || piece.tail().has(Kind.RATIO)
@@ -223,7 +224,8 @@ final class RowReader {
     }
   }
 
-  void sayPage(String code, int at, List<Said<String>> bases) {
+  void sayPage(String code, int at, List<Said<Unit>> units, List<Said<String>> bases) {
+    say(units, statements.unitOfAll(), 4);
     say(bases, statements.ofAnalyte(code), 2);
     say(bases, statements.ofAll(code, at), 4);
   }

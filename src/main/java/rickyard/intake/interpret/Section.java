@@ -5,14 +5,16 @@ import static java.util.Objects.requireNonNull;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import rickyard.core.quantity.Unit;
 
 /**
  * What the last section heading says of the rows below it.
  *
  * @param basis af or dm; empty if it says neither
+ * @param unit the unit of its figures; empty if it says none
  * @param foreign whether the rows are not results of the sample: typical values, requirements
  */
-record Section(Optional<String> basis, boolean foreign) {
+record Section(Optional<String> basis, Optional<Unit> unit, boolean foreign) {
   private static final int LONGEST = 7;
   private static final Set<Kind> KINDS =
       EnumSet.of(
@@ -20,14 +22,20 @@ record Section(Optional<String> basis, boolean foreign) {
 
   Section {
     requireNonNull(basis, "basis");
+    requireNonNull(unit, "unit");
   }
 
   static Section none() {
-    return new Section(Optional.empty(), false);
+    return new Section(Optional.empty(), Optional.empty(), false);
   }
 
-  Section withBasis(String said) {
-    return new Section(Optional.of(said), false);
+  /** The section under a line that states a basis, perhaps with a unit. */
+  static Section stating(String basis, Meaning meaning) {
+    return new Section(Optional.of(basis), unit(meaning), false);
+  }
+
+  static Optional<Unit> unit(Meaning meaning) {
+    return meaning.only(Kind.UNIT).flatMap(Unit::findByCode);
   }
 
   /** Words too common to open a section of ranges or requirements by themselves. */
@@ -52,13 +60,13 @@ record Section(Optional<String> basis, boolean foreign) {
       return this;
     }
     if (isForeign(meaning, line.text())) {
-      return new Section(Optional.empty(), true);
+      return new Section(Optional.empty(), Optional.empty(), true);
     }
     boolean known = meaning.isWhole();
     if (foreign && !known) {
       return this;
     }
     boolean blankRow = line.pieces().get(0).isLabel() && basis.isEmpty();
-    return new Section(known && !blankRow ? meaning.basis() : Optional.empty(), false);
+    return known && !blankRow ? new Section(meaning.basis(), unit(meaning), false) : none();
   }
 }

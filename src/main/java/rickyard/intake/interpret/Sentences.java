@@ -80,7 +80,7 @@ final class Sentences {
     if (basis.isEmpty()) {
       Meaning mark = dictionary.read(text, Dictionary.IN_MARK);
       return mark.isWhole()
-          ? mark.basis().map(b -> new OfBasis(at, b, true, Set.of(), Set.of()))
+          ? mark.basis().map(b -> new OfBasis(at, b, Section.unit(mark), true, Set.of(), Set.of()))
           : Optional.empty();
     }
     return plain && meaning.unknown().isEmpty()
@@ -194,6 +194,8 @@ final class Sentences {
     }
     boolean clear = !(after && except.isEmpty());
     boolean wide = all && !meaning.has(Kind.SUBJECT, "part");
-    return clear ? Optional.of(new OfBasis(at, basis, wide, only, except)) : Optional.empty();
+    return clear
+        ? Optional.of(new OfBasis(at, basis, Section.unit(meaning), wide, only, except))
+        : Optional.empty();
   }
 }

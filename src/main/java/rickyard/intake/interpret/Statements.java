@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import rickyard.core.quantity.Unit;
 
 /** What the page says in sentences: the basis of the results, the meaning of an open name. */
 final class Statements {
@@ -15,10 +16,17 @@ final class Statements {
    * @param at number of the line in the document from 0
    * @param basis af or dm
    * @param wide whether it is said of all results, not of a section
+   * @param unit the unit said with it; empty if none
    * @param only the analytes that it is said of; empty for all
    * @param except the analytes that it is not said of
    */
-  record OfBasis(int at, String basis, boolean wide, Set<String> only, Set<String> except) {}
+  record OfBasis(
+      int at,
+      String basis,
+      Optional<Unit> unit,
+      boolean wide,
+      Set<String> only,
+      Set<String> except) {}
 
   private final List<OfBasis> bases;
   private final Set<String> definitions;
@@ -123,5 +131,16 @@ final class Statements {
       return Optional.empty();
     }
     return said.stream().filter(b -> b.at() < at).reduce((a, b) -> b).map(OfBasis::basis);
+  }
+
+  /** The unit that the page gives for all results; empty if it gives none or several. */
+  Optional<Unit> unitOfAll() {
+    List<Unit> said =
+        bases.stream()
+            .filter(b -> b.wide() && b.only().isEmpty())
+            .flatMap(b -> b.unit().stream())
+            .distinct()
+            .toList();
+    return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
   }
 }

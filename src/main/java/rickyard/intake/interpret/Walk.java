@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rickyard.core.quantity.Place;
 
 /**
  * Goes through the lines of a document once, from top to bottom, and sorts them: heading, row of a
@@ -26,6 +27,8 @@ final class Walk {
   private final RowReader rows;
   private final List<Line> pending = new ArrayList<>();
   private final List<Line> pendingFields = new ArrayList<>();
+  private final List<Untaken> unknown = new ArrayList<>();
+  private final String document;
   private Header header;
   private Optional<WideTable> wide = Optional.empty();
   private Section section = Section.none();
@@ -39,6 +42,7 @@ final class Walk {
     this.front = new Front(dictionary);
     this.methods = Methods.in(dictionary, lines);
     this.rows = new RowReader(document, statements, methods, samples, front);
+    this.document = document;
     this.header = Header.none(dictionary, certain);
   }
 
@@ -54,8 +58,17 @@ final class Walk {
     return dictionary;
   }
 
+  /** Rows of tables whose label the dictionary does not know. */
+  List<Untaken> unknown() {
+    return List.copyOf(unknown);
+  }
+
   Statements statements() {
     return statements;
+  }
+
+  private Meaning readMarks(String text) {
+    return dictionary.read(text, Dictionary.IN_MARK);
   }
 
   Methods methods() {
@@ -111,23 +124,37 @@ final class Walk {
   }
 
   private void other(Line line, int at) {
+    Optional<Line> next = at + 1 < lines.size() ? Optional.of(lines.get(at + 1)) : Optional.empty();
+    if (next.filter(n -> isColumnMark(line, n)).isPresent()) {
+      pending.add(line);
+      return;
+    }
     Optional<Statements.OfBasis> stated = Statements.basis(dictionary, line, at);
     if (stated.isPresent()) {
       if (!stated.get().wide() && stated.get().only().isEmpty()) {
-        section = section.withBasis(stated.get().basis());
+        section = Section.stating(stated.get().basis(), readMarks(line.text()));
       }
       if (line.pieces().size() > 1) {
         fields(line);
       }
       return;
     }
-    if (isFieldLine(line)) {
+    if (isFieldHeads(line) && next.filter(n -> !n.isItem()).isPresent()) {
+      fieldsBelow(line, next.get());
+    } else if (next.filter(Line::isItem).isPresent() && isStrangeHeading(line)) {
+      pending.add(line);
+    } else if (isFieldLine(line)) {
       pendingFields.add(line);
     } else if (isHeading(line) || isSampleHeading(line) || isLabelHeading(line)) {
       if (section.foreign() && foreignSince < at - 1 && !pending.contains(lines.get(at - 1))) {
         section = Section.none();
       }
       pending.add(line);
+    } else if (isUnknownRow(line)) {
+      Piece first = line.pieces().get(0);
+      unknown.add(
+          new Untaken(
+              new Place(document, line.page(), line.row(), "1"), first.text(), "unknown-label"));
     } else if (fields(line)) {
       pending.clear();
     } else {
@@ -135,6 +162,54 @@ final class Walk {
       section = section.after(dictionary, line);
       foreignSince = section.foreign() && !before ? at : foreignSince;
     }
+  }
+
+  /** 'Lab no Sample Date sampled', with the values in the line below. */
+  private static boolean isFieldHeads(Line line) {
+    return line.pieces().size() >= 2
+        && line.pieces().stream()
+            .allMatch(p -> p.field().filter(f -> f.value().isEmpty()).isPresent())
+        && line.pieces().stream().noneMatch(p -> p.heading().has(Kind.ROLE, "result"));
+  }
+
+  private void fieldsBelow(Line heads, Line values) {
+    for (Piece value : values.pieces()) {
+      Columns.over(heads.pieces(), value.cell(), certain)
+          .flatMap(Piece::field)
+          .ifPresent(field -> note(field.field(), value.text()));
+    }
+  }
+
+  private boolean isUnknownRow(Line line) {
+    boolean table = !header.isNone() || !pending.isEmpty();
+    Piece first = line.pieces().get(0);
+    return table
+        && line.pieces().size() >= 2
+        && !first.isFigure()
+        && first.field().isEmpty()
+        && line.pieces().stream().skip(1).anyMatch(Piece::isFigure);
+  }
+
+  /** '% DM' alone, over the figures of the row below and not over its label. */
+  private boolean isColumnMark(Line line, Line below) {
+    Piece mark = line.pieces().get(0);
+    if (line.pieces().size() != 1 || !mark.isMark() || !below.isItem()) {
+      return false;
+    }
+    return Columns.over(below.pieces(), mark.cell(), certain)
+        .filter(p -> p.isFigure() && !p.isLabel())
+        .isPresent();
+  }
+
+  /**
+   * Words that nobody knows stand over the columns of the last table: its headings no longer hold.
+   */
+  private boolean isStrangeHeading(Line line) {
+    return !header.isNone()
+        && line.pieces().size() >= 2
+        && line.pieces().stream()
+            .noneMatch(p -> p.isFigure() || p.isLabel() || p.field().isPresent())
+        && line.pieces().stream().skip(1).anyMatch(p -> header.over(p.cell()).isResult());
   }
 
   /** 'Lot | A | B | C': one field, a value for each column. */

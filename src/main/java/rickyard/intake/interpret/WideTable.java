@@ -197,7 +197,8 @@ final class WideTable {
     RowReader.say(bases, column.basis(), 1);
     RowReader.say(bases, rowBasis, 1);
     RowReader.say(bases, section.basis(), 3);
-    rows.sayPage(label.code(), at, bases);
+    RowReader.say(units, section.unit(), 3);
+    rows.sayPage(label.code(), at, units, bases);
     boolean ratio = label.ratio() || column.has(Kind.RATIO);
     String rawUnit =
         piece.tail().has(Kind.UNIT)

@@ -661,4 +661,231 @@ class LayoutTest {
         "-: MOISTURE=12 af, DM=88 af, ADF=41 dm, NDF=53 dm, RFV=100 none, CA?unit-not-stated",
         Readings.words(grid));
   }
+
+  @Test
+  void headingsMayRunOverTwoLines() {
+    var grid =
+        Grids.pages(
+            """
+                        Dry       Crude     Water soluble
+            Lot         matter    protein   carbohydrates   Starch
+                        %         % DM      % DM            % DM
+            N2          88.0      10.2      11.0            1.2
+            """);
+
+    assertEquals("N2: DM=88 af, CP=10.2 dm, WSC=11 dm, STARCH=1.2 dm", Readings.words(grid));
+  }
+
+  @Test
+  void aLabelMayRunOverTwoLines() {
+    var grid =
+        Grids.pages(
+            """
+                                  Dry matter basis, %
+            Crude protein            10.2
+            Soluble
+            protein                  25.0
+            Water soluble
+            carbohydrates            11.0
+            """);
+
+    assertEquals("-: CP=10.2 dm, WSC=11 dm", Readings.words(grid));
+  }
+
+  @Test
+  void fieldsMayStandAboveTheirValues() {
+    var grid =
+        Grids.pages(
+            """
+            Lab no     Sample           Date sampled
+            9001       Top Meadow       2026-06-30
+
+                          % DM
+            Starch        1.2
+            WSC          11.0
+            """);
+
+    assertEquals("Top Meadow: STARCH=1.2 dm, WSC=11 dm", Readings.words(grid));
+  }
+
+  @Test
+  void aSecondTableUnderUnknownHeadingsIsAQuestion() {
+    var grid =
+        Grids.table(
+            """
+            Analyte|As fed %|Dry matter %
+            Crude protein|9.0|10.2
+            |This autumn|Last autumn
+            Starch|1.2|1.9
+            """);
+
+    assertEquals("-: CP=10.2 dm, STARCH?column-not-understood", Readings.words(grid));
+  }
+
+  @Test
+  void referenceSectionsAreLeftOut() {
+    var grid =
+        Grids.pages(
+            """
+                             % DM
+            Crude protein    10.2
+            Starch            1.2
+            Typical values for grass hay
+            WSC              12.0
+            ESC               7.0
+            """);
+
+    assertEquals("-: CP=10.2 dm, STARCH=1.2 dm", Readings.words(grid));
+  }
+
+  @Test
+  void everyFigureMayStandInASentenceOfItsOwn() {
+    var grid =
+        Grids.pages(
+            """
+            Sample: N2
+            Crude protein: 10.2 % DM
+            Starch = 1.2 % DM
+            WSC 11.0 % DM
+            Moisture: 12.0 %
+            """);
+
+    assertEquals("N2: CP=10.2 dm, STARCH=1.2 dm, WSC=11 dm, MOISTURE=12 af", Readings.words(grid));
+  }
+
+  @Test
+  void contradictingBasesAreAQuestion() {
+    var grid =
+        Grids.table(
+            """
+            Analyte|Unit|As fed
+            Crude protein|% DM|10.2
+            Starch|%|1.2
+            """);
+
+    assertEquals("-: CP?basis-contradiction, STARCH=1.2 af", Readings.words(grid));
+  }
+
+  @Test
+  void aFootnoteThatExceptsAnAnalyteIsKept() {
+    var grid =
+        Grids.table(
+            """
+            Analyte|Result|Unit
+            Crude protein|10.2|%
+            NO3-N|271|ppm
+            All results on dry matter basis except NO3-N
+            """);
+
+    assertEquals("-: CP=10.2 dm, NO3_N?basis-not-stated", Readings.words(grid));
+  }
+
+  @Test
+  void adviceAboutBasesStatesNone() {
+    var grid =
+        Grids.table(
+            """
+            Analyte|Result|Unit
+            Crude protein|9.2|%
+            Horse owners should compare hays on a dry matter basis.
+            """);
+
+    assertEquals("-: CP?basis-not-stated", Readings.words(grid));
+  }
+
+  @Test
+  void twoUnitsOfOneFigureAgree() {
+    var grid =
+        Grids.table(
+            """
+            Analyte|% DM|g/lb DM
+            Crude protein|10.2|46.3
+            Calcium|0.45|2.04
+            """);
+
+    assertEquals("-: CP=10.207403 dm, CA=0.449743 dm", Readings.words(grid));
+  }
+
+  @Test
+  void aDifferentFigurePrintedTwiceIsAQuestion() {
+    var grid =
+        Grids.table(
+            """
+            Analyte|% DM
+            Starch|1.2
+            WSC|11.0
+            Starch|2.1
+            """);
+
+    assertEquals("-: STARCH?printed-twice, WSC=11 dm", Readings.words(grid));
+  }
+
+  @Test
+  void sugarIsNeitherWscNorEsc() {
+    var grid =
+        Grids.table(
+            """
+            Analyte|% DM
+            Sugar|9.1
+            Starch|1.2
+            """);
+
+    assertEquals("-: SUGAR?sugar-not-defined, STARCH=1.2 dm", Readings.words(grid));
+  }
+
+  @Test
+  void unknownLabelsCostNothingElse() {
+    var grid =
+        Grids.table(
+            """
+            Analyte|% DM
+            Glimmer factor|77
+            Starch|1.2
+            """);
+
+    assertEquals("-: STARCH=1.2 dm", Readings.words(grid));
+  }
+
+  @Test
+  void theUnitMayBeOwnColumnAfterTheFigure() {
+    var grid =
+        Grids.table(
+            """
+            Parameter|Result|Unit|Basis|Method
+            Crude protein|102|g/kg|DM|NIR
+            Starch|12|g/kg|DM|wet
+            Moisture|120|g/kg||oven
+            """);
+
+    assertEquals("-: CP=10.2 dm, STARCH=1.2 dm, MOISTURE=12 af", Readings.words(grid));
+  }
+
+  @Test
+  void moistureAndDryMatterMustMakeAHundred() {
+    var grid =
+        Grids.table(
+            """
+            Analyte|%
+            Moisture|12.0
+            Dry matter|89.0
+            """);
+
+    assertEquals("-: MOISTURE?identity-broken, DM?identity-broken", Readings.words(grid));
+  }
+
+  @Test
+  void aPartLargerThanItsWholeIsAQuestion() {
+    var grid =
+        Grids.table(
+            """
+            Analyte|% DM
+            WSC|6.0
+            ESC|9.0
+            NDF|60
+            ADF|36
+            """);
+
+    assertEquals(
+        "-: WSC?order-broken, ESC?order-broken, NDF=60 dm, ADF=36 dm", Readings.words(grid));
+  }
 }

@@ -121,6 +121,10 @@ final class RandomReport {
     return BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP).doubleValue();
   }
 
+  private double content(String code) {
+    return contents.getOrDefault(code, 0.0);
+  }
+
   private Unit unit(String code) {
     boolean trace = List.of("FE", "CU", "SE").contains(code);
     return trace ? Unit.MG_PER_KG : metric ? Unit.G_PER_KG : Unit.PERCENT;
@@ -195,11 +199,11 @@ final class RandomReport {
     return switch (column.split(" ", 2)[0]) {
       case "label" -> label(code, unit);
       case "unit" -> unit;
-      case "af" -> number(water ? text(dm, 1) : print(code, contents.get(code), dm / 100), unit);
+      case "af" -> number(water ? text(dm, 1) : print(code, content(code), dm / 100), unit);
       case "dm" ->
           water
               ? basis == Basis.BOTH_COLUMNS ? "" : number(text(dm, 1), unit)
-              : number(print(code, contents.get(code), 1), unit);
+              : number(print(code, content(code), 1), unit);
       default ->
           random.nextBoolean()
               ? text(20 * random.nextDouble(), 1)
@@ -212,7 +216,7 @@ final class RandomReport {
   }
 
   private String label(String code, String unit) {
-    String name = code.equals("DM") ? "Dry matter" : pick(NAMES.get(code));
+    String name = code.equals("DM") ? "Dry matter" : pick(NAMES.getOrDefault(code, List.of()));
     if (unitPlace != UnitPlace.LABEL) {
       return name;
     }
@@ -233,7 +237,7 @@ final class RandomReport {
       head.add(unitPlace == UnitPlace.LABEL ? label(code, unit) : name(code));
       units.add(unit);
       double share = wet ? dm / 100 : 1;
-      values.add(code.equals("DM") ? text(dm, 1) : print(code, contents.get(code), share));
+      values.add(code.equals("DM") ? text(dm, 1) : print(code, content(code), share));
     }
     rows.add(head);
     if (unitPlace != UnitPlace.LABEL) {
@@ -248,7 +252,7 @@ final class RandomReport {
   }
 
   private String name(String code) {
-    return code.equals("DM") ? "Dry matter" : pick(NAMES.get(code));
+    return code.equals("DM") ? "Dry matter" : pick(NAMES.getOrDefault(code, List.of()));
   }
 
   private String wideBasis() {
