@@ -42,7 +42,7 @@ class IdentitiesReferenceTest {
   }
 
   @ParameterizedTest(name = "{arguments}")
-  @CsvFileSource(resources = "/reference/as-fed-roughages.csv", useHeadersInDisplayName = true)
+  @CsvFileSource(resources = "/reference/roughages-as-fed.csv", useHeadersInDisplayName = true)
   void asFedToDryMatterAgrees(
       double dm, double asFed, double expected, double tolerance, String source, String locator) {
     Measured dryMatter = measured(dm, Basis.AS_FED);
