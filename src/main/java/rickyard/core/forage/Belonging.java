@@ -100,13 +100,26 @@ final class Belonging {
   private boolean batch(Held held, String label, String number) {
     for (BagBatch batch : batches) {
       boolean feed = batch.feed().equals(label) || batch.name().equals(label);
-      if (feed && !label.isEmpty() && batch.batch().equals(number)) {
+      boolean apart = feed && !label.isEmpty() && batch.batch().equals(number);
+      boolean together = number.isEmpty() ? isBoth(label, batch) : isBoth(number, batch);
+      if (apart || together) {
         held.subject = batch.feed();
-        held.batch = number;
+        held.batch = batch.batch();
         return true;
       }
     }
     return false;
+  }
+
+  /** 'FEED BATCH' in one field, with a space, a slash or a comma between. */
+  private static boolean isBoth(String text, BagBatch batch) {
+    if (batch.batch().isEmpty() || !text.endsWith(batch.batch())) {
+      return false;
+    }
+    String head = text.substring(0, text.length() - batch.batch().length());
+    String feed = head.replaceFirst("[\\s,/:-]+(?i:batch)?[\\s,/:.-]*$", "");
+    return feed.length() < head.length()
+        && (feed.equals(batch.feed()) || feed.equals(batch.name()));
   }
 
   private void ask(Held held, String id, String label, Optional<Answer> unused) {
@@ -136,12 +149,13 @@ final class Belonging {
             held.key.document(),
             Optional.empty(),
             label.isEmpty() ? "lot" : label,
-            "To which lot does sample \""
-                + label
-                + (bag ? " / " + held.sample.batch() : "")
-                + "\" belong?",
+            "To which "
+                + (bag ? "feed and batch" : "lot")
+                + " does "
+                + named(held, label, bag)
+                + " belong?",
             choices,
-            near.size() == 1 ? near.get(0) : "",
+            nearest(label, near),
             why + note));
     if (kind.equals("lot-unknown")) {
       held.subject = label;
@@ -149,6 +163,33 @@ final class Belonging {
     } else {
       held.stand(Standing.QUESTION, kind, why);
     }
+  }
+
+  /** The sample in words a person finds on the page: its label, its number, or its report. */
+  private static String named(Held held, String label, boolean bag) {
+    String labNo = held.sample.labNo().strip();
+    String report = held.report.reportNo().strip();
+    String lab = held.report.lab().strip();
+    if (!label.isEmpty()) {
+      return "sample \"" + label + (bag ? " / " + held.sample.batch() : "") + "\"";
+    }
+    if (!labNo.isEmpty()) {
+      return "the laboratory's sample \"" + labNo + "\"";
+    }
+    String which =
+        held.report.samples().size() > 1 ? "sample " + (held.key.index() + 1) + " of " : "";
+    String of = lab.isEmpty() ? "" : " of " + lab;
+    return which + (report.isEmpty() ? "the report" : "report \"" + report + "\"") + of;
+  }
+
+  /** The one label that is nearer than all others; empty if there is none. */
+  private static String nearest(String label, List<String> near) {
+    if (near.size() < 2) {
+      return near.isEmpty() ? "" : near.get(0);
+    }
+    int first = near(label, near.get(0)).orElse(Integer.MAX_VALUE);
+    int second = near(label, near.get(1)).orElse(Integer.MAX_VALUE);
+    return first < second ? near.get(0) : "";
   }
 
   private List<String> proposals(String label, String number) {

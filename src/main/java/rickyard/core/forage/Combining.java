@@ -43,14 +43,22 @@ final class Combining {
         words.add(
             code
                 + " "
-                + first.get().best()
+                + shown(first.get())
                 + " and "
-                + second.get().best()
+                + shown(second.get())
                 + " "
                 + first.get().unit().code());
       }
     }
     return String.join(", ", words);
+  }
+
+  /** A value in words: four digits, without the dust of binary sums. */
+  private static String shown(Measured value) {
+    return java.math.BigDecimal.valueOf(value.best())
+        .round(new java.math.MathContext(4, java.math.RoundingMode.HALF_UP))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private static Optional<Measured> bounded(AccountedAnalysis analysis, AnalyteCode code) {

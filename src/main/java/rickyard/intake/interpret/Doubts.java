@@ -8,6 +8,8 @@ import rickyard.core.forage.Doubt;
 
 /** The questions that the reader asks, in words. */
 final class Doubts {
+  private static final String LEAVE_OUT = "leave out";
+
   private Doubts() {}
 
   /** The question about figures that share one trouble. */
@@ -26,9 +28,14 @@ final class Doubts {
         about,
         Optional.of(first.finding().place()),
         question(trouble, names) + " (" + cells + ")",
-        choices(trouble, first),
-        proposed(first),
+        touched.size() == 1 || !isOfNumbers(trouble) ? choices(trouble, first) : List.of(LEAVE_OUT),
+        touched.size() == 1 ? proposed(first) : "",
         why(trouble));
+  }
+
+  /** A question whose answer is a number of its own for each figure. */
+  private static boolean isOfNumbers(String trouble) {
+    return trouble.contains("number") || trouble.contains("letters");
   }
 
   private static String question(String trouble, String names) {
@@ -39,8 +46,14 @@ final class Doubts {
       case "unit-contradiction" -> "The page gives two units for " + names + ": which one holds?";
       case "unit-not-possible" ->
           "The unit printed for " + names + " does not fit it: which is right?";
-      case "column-not-known", "column-not-understood" ->
-          "Which column holds the results for " + names + ", and on which basis?";
+      case "column-not-known" ->
+          "No heading says which column holds the results for "
+              + names
+              + ": as fed, dry matter, or neither?";
+      case "column-not-understood" ->
+          "The heading over the figures for "
+              + names
+              + " is not understood: are they as fed, on dry matter, or no results?";
       case "number-ambiguous", "decimal-mark-mixed" ->
           "Is the mark in the number of " + names + " a decimal mark?";
       case "letters-in-number" ->
@@ -71,14 +84,33 @@ final class Doubts {
   }
 
   private static List<String> choices(String trouble, Resolved first) {
+    List<String> proposal = proposed(first).isEmpty() ? List.of() : List.of(proposed(first));
     return switch (trouble) {
-      case "basis-not-stated", "basis-contradiction" -> List.of("af", "dm");
+      case "basis-not-stated",
+          "basis-contradiction",
+          "column-not-known",
+          "column-not-understood",
+          "columns-same-basis" ->
+          List.of("as fed", "dry matter", LEAVE_OUT);
       case "unit-not-stated", "unit-contradiction", "unit-not-possible" ->
-          first.finding().label().rule().units().stream().map(u -> u.code()).toList();
+          with(first.finding().label().rule().units().stream().map(u -> u.code()).toList());
       case "nsc-definition-unknown", "sugar-not-defined", "nitrate-form-unknown" ->
-          first.finding().label().rule().openFor();
-      default -> List.of();
+          with(first.finding().label().rule().openFor());
+      case "identity-broken",
+          "order-broken",
+          "outside-usual-range",
+          "implausible-figure",
+          "printed-twice" ->
+          first.value().isPresent() ? List.of("as printed", LEAVE_OUT) : List.of(LEAVE_OUT);
+      case "columns-swapped" -> List.of(LEAVE_OUT);
+      default -> with(proposal);
     };
+  }
+
+  private static List<String> with(List<String> choices) {
+    List<String> all = new java.util.ArrayList<>(choices);
+    all.add(LEAVE_OUT);
+    return all;
   }
 
   private static String proposed(Resolved first) {

@@ -20,8 +20,10 @@ final class Front {
       EnumSet.of(Kind.STATUS, Kind.FILLER, Kind.SUBJECT, Kind.NOT, Kind.FIELD);
   private final Dictionary dictionary;
   private final SortedMap<String, String> fields = new TreeMap<>();
+  private final NavigableSet<String> torn = new TreeSet<>();
   private final NavigableSet<ReportStatus> statuses = new TreeSet<>();
   private String letterhead = "";
+  private String firstLine = "";
   private int linesSeen;
 
   Front(Dictionary dictionary) {
@@ -32,8 +34,21 @@ final class Front {
     fields.putIfAbsent(field, value);
   }
 
+  /**
+   * Takes a field that a table repeats in each row; rows that contradict each other say nothing.
+   */
+  void column(String field, String value) {
+    if (field.equals("status")) {
+      standing(value);
+    } else if (!value.equals(fields.getOrDefault(field, value))) {
+      torn.add(field);
+    } else {
+      fields.put(field, value);
+    }
+  }
+
   String field(String name) {
-    return fields.getOrDefault(name, "");
+    return torn.contains(name) ? "" : fields.getOrDefault(name, "");
   }
 
   /** Looks at a line for the report's standing and the laboratory's name. */
@@ -42,7 +57,11 @@ final class Front {
     if (line.isItem()) {
       return;
     }
-    line.pieces().forEach(this::standing);
+    line.pieces().forEach(p -> standing(p.text()));
+    line.pieces().forEach(this::numbered);
+    if (linesSeen == 1 && looksLikeAName(line.pieces().get(0))) {
+      firstLine = line.pieces().get(0).text();
+    }
     replaced(line.text());
     if (letterhead.isEmpty() && linesSeen <= LETTERHEAD_LINES && line.page() == 1) {
       line.pieces().stream()
@@ -60,8 +79,35 @@ final class Front {
         && piece.field().isEmpty();
   }
 
-  private void standing(Piece piece) {
-    Meaning meaning = dictionary.read(piece.text(), IN_NOTE);
+  /** The first words of a page, where they are neither field, analyte nor heading. */
+  private boolean looksLikeAName(Piece piece) {
+    Meaning heading = piece.heading();
+    return piece.field().isEmpty()
+        && !piece.isLabel()
+        && !piece.isFigure()
+        && !piece.isHeadingWord()
+        && heading.words().size() >= 2
+        && heading.words().size() <= 8
+        && !dictionary.read(piece.text(), IN_NOTE).has(Kind.STATUS)
+        && piece.text().chars().noneMatch(c -> c >= '0' && c <= '9');
+  }
+
+  /** 'Amended, revision 2': a revision named inside another cell. */
+  private void numbered(Piece piece) {
+    List<String> words = Words.of(piece.text());
+    for (int i = 0; i + 1 < words.size() && words.size() <= LONGEST_NOTE; i++) {
+      boolean revision =
+          dictionary
+              .read(List.of(words.get(i)), EnumSet.of(Kind.FIELD))
+              .has(Kind.FIELD, "revision");
+      if (revision && words.get(i + 1).matches("[0-9]{1,2}") && !words.get(i).equals("issue")) {
+        fields.putIfAbsent("revision", words.get(i + 1));
+      }
+    }
+  }
+
+  private void standing(String text) {
+    Meaning meaning = dictionary.read(text, IN_NOTE);
     int words = meaning.words().size();
     if (!meaning.has(Kind.STATUS) || meaning.has(Kind.NOT) || words > LONGEST_NOTE) {
       return;
@@ -101,7 +147,10 @@ final class Front {
   }
 
   String lab() {
-    return field("lab").isEmpty() ? letterhead : field("lab");
+    if (!field("lab").isEmpty()) {
+      return field("lab");
+    }
+    return letterhead.isEmpty() ? firstLine : letterhead;
   }
 
   /** The standing: the gravest that the page names. */
@@ -112,14 +161,19 @@ final class Front {
     if (statuses.contains(ReportStatus.PRELIMINARY)) {
       return ReportStatus.PRELIMINARY;
     }
-    boolean amended =
-        statuses.contains(ReportStatus.AMENDED) || !field("replaces").isEmpty() || revision() > 0;
-    return amended ? ReportStatus.AMENDED : ReportStatus.FINAL;
+    return isAmended() || revision() > 0 ? ReportStatus.AMENDED : ReportStatus.FINAL;
   }
 
-  /** The revision as a number; 0 for a first issue or where none is printed. */
+  /** The revision as a number; 0 for a first issue, 1 for one that is amended without a number. */
   int revision() {
     String digits = field("revision").replaceAll("[^0-9].*$", "");
-    return digits.isEmpty() || digits.length() > 4 ? 0 : Integer.parseInt(digits);
+    if (digits.isEmpty() || digits.length() > 4) {
+      return isAmended() ? 1 : 0;
+    }
+    return Integer.parseInt(digits);
+  }
+
+  private boolean isAmended() {
+    return statuses.contains(ReportStatus.AMENDED) || !field("replaces").isEmpty();
   }
 }

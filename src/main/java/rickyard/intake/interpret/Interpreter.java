@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rickyard.core.forage.Doubt;
 import rickyard.core.forage.Report;
+import rickyard.core.forage.ReportStatus;
 import rickyard.core.forage.Sample;
 import rickyard.intake.grid.Grid;
 
@@ -17,6 +19,18 @@ import rickyard.intake.grid.Grid;
  * printed the dry-matter figure is taken and the as-fed one serves to check it.
  */
 public final class Interpreter {
+  /**
+   * Cautions about text that was left out or marked unreadable already: no figure hangs on them.
+   */
+  private static final Set<String> HARMLESS =
+      Set.of(
+          "encoding-guessed",
+          "overdrawn-text",
+          "hidden-text",
+          "struck-text",
+          "turned-text",
+          "control-characters");
+
   private final Dictionary dictionary;
 
   public Interpreter(Dictionary dictionary) {
@@ -36,13 +50,17 @@ public final class Interpreter {
     Walk walk = new Walk(dictionary, lines, certain, documentSha256);
     walk.run();
     List<SampleDraft> drafts = walk.samples().withFigures();
+    boolean withdrawal = drafts.isEmpty() && isWithdrawal(walk.front());
+    if (withdrawal) {
+      drafts = List.of(walk.samples().named());
+    }
     if (drafts.isEmpty()) {
       return none(lines);
     }
     Dates.Order order = Dates.order(dates(walk, drafts));
     SampleWriter writer = new SampleWriter(walk, order);
     List<Sample> samples = drafts.stream().map(writer::write).toList();
-    if (samples.stream().allMatch(s -> s.readings().isEmpty())) {
+    if (!withdrawal && samples.stream().allMatch(s -> s.readings().isEmpty())) {
       return new Interpretation.NotUnderstood(
           "no-values", "The page names analytes, but none of its figures could be taken.");
     }
@@ -50,6 +68,12 @@ public final class Interpreter {
     untaken.addAll(writer.untaken());
     return new Interpretation.Understood(
         report(walk, order, samples, grid.cautions(), documentSha256), untaken);
+  }
+
+  /** A letter that takes a report back prints no figures, but names the report. */
+  private static boolean isWithdrawal(Front front) {
+    return front.status() == ReportStatus.WITHDRAWN
+        && !(front.field("report_no").isEmpty() && front.field("replaces").isEmpty());
   }
 
   private static Interpretation none(List<Line> lines) {
@@ -73,7 +97,9 @@ public final class Interpreter {
       Walk walk, Dates.Order order, List<Sample> samples, List<String> cautions, String document) {
     Front front = walk.front();
     List<Doubt> notes = new ArrayList<>();
-    cautions.forEach(c -> notes.add(Doubts.ofCaution(c)));
+    cautions.stream()
+        .filter(c -> !HARMLESS.contains(c))
+        .forEach(c -> notes.add(Doubts.ofCaution(c)));
     Optional<LocalDate> reported =
         Doubts.date(front.field("reported"), order, "report date", notes);
     return new Report(

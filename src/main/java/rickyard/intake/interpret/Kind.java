@@ -30,6 +30,8 @@ public enum Kind {
   EXCEPT,
   /** Words that turn a statement round: 'not'. */
   NOT,
+  /** Words that leave a sentence open or make it speak of something else: 'typical', 'may'. */
+  HEDGE,
   /** Words of a letterhead: 'laboratory'. */
   LETTERHEAD,
   /** Words without weight. */

@@ -2,6 +2,7 @@ package rickyard.intake.interpret;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rickyard.core.quantity.Unit;
@@ -37,6 +38,48 @@ record Label(
    * The label in a text; empty unless every word of the text is understood and one analyte named.
    */
   static Optional<Label> read(Dictionary dictionary, String text) {
+    return plain(dictionary, text)
+        .or(() -> turned(dictionary, text))
+        .or(() -> bracketed(dictionary, text));
+  }
+
+  /** 'Fibre, acid detergent, %': the head word first, marks last. */
+  private static Optional<Label> turned(Dictionary dictionary, String text) {
+    List<String> names = new ArrayList<>();
+    List<String> marks = new ArrayList<>();
+    for (String part : text.split(",", -1)) {
+      (dictionary.read(part, Dictionary.IN_MARK).isWhole() ? marks : names).add(part.strip());
+    }
+    return names.size() == 2
+        ? plain(dictionary, names.get(1) + " " + names.get(0) + " " + String.join(" ", marks))
+        : Optional.empty();
+  }
+
+  /** 'Fibre, neutral detergent (aNDF)': a name and the same name, or a unit, in brackets. */
+  private static Optional<Label> bracketed(Dictionary dictionary, String text) {
+    int open = text.lastIndexOf('(');
+    if (open <= 0 || !text.endsWith(")")) {
+      return Optional.empty();
+    }
+    String bracket = text.substring(open + 1, text.length() - 1);
+    Optional<Label> name = turned(dictionary, text.substring(0, open).strip());
+    Optional<Label> same = plain(dictionary, bracket);
+    if (same.isPresent()) {
+      return same.filter(
+          s ->
+              name.filter(n -> n.code().equals(s.code()) || isOpenFor(n.rule(), s.code()))
+                  .isPresent());
+    }
+    return dictionary.read(bracket, Dictionary.IN_MARK).isWhole()
+        ? name.flatMap(n -> plain(dictionary, n.rule().analyte().name() + " " + bracket))
+        : Optional.empty();
+  }
+
+  private static boolean isOpenFor(AnalyteRule rule, String code) {
+    return rule.use() == AnalyteRule.Use.OPEN && rule.openFor().contains(code);
+  }
+
+  private static Optional<Label> plain(Dictionary dictionary, String text) {
     List<String> words = Words.of(text);
     Meaning meaning = dictionary.read(words, Dictionary.IN_LABEL);
     List<String> codes = meaning.all(Kind.ANALYTE);
@@ -44,9 +87,24 @@ record Label(
       return Optional.empty();
     }
     if (codes.size() == 2) {
+      Optional<String> named = named(dictionary, codes);
+      if (named.isPresent()) {
+        return make(dictionary, meaning, named.get(), meaning.basis());
+      }
       return withDryMatterAsBasis(dictionary, meaning, codes);
     }
     return make(dictionary, meaning, codes.get(0), meaning.basis());
+  }
+
+  /** 'Sugars, water-soluble (WSC)': an open name beside one of the things it may stand for. */
+  private static Optional<String> named(Dictionary dictionary, List<String> codes) {
+    for (int i = 0; i < 2; i++) {
+      String other = codes.get(1 - i);
+      if (dictionary.find(codes.get(i)).filter(r -> isOpenFor(r, other)).isPresent()) {
+        return Optional.of(other);
+      }
+    }
+    return Optional.empty();
   }
 
   /** 'Crude protein, dry matter': the dry matter is a basis, not a second analyte. */

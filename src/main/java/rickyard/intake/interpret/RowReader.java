@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.quantity.Place;
@@ -13,13 +14,21 @@ import rickyard.intake.interpret.Finding.Said;
 
 /** Reads one row of a table in which each row (or each part of a row) is one analyte. */
 final class RowReader {
+  /** Columns that repeat a field of the whole report. */
+  private static final Set<String> OF_REPORT =
+      Set.of("report_no", "revision", "replaces", "reported", "received", "lab", "status");
+
   private final String document;
   private final Statements statements;
+  private final Methods methods;
   private final Samples samples;
+  private final Front front;
 
-  RowReader(String document, Statements statements, Samples samples) {
+  RowReader(String document, Statements statements, Methods methods, Samples samples, Front front) {
+    this.front = front;
     this.document = document;
     this.statements = statements;
+    this.methods = methods;
     this.samples = samples;
   }
 
@@ -62,7 +71,7 @@ final class RowReader {
   }
 
   /** A column such as 'Lot' in a table with a row for each sample and analyte. */
-  private static boolean sampleField(Heading heading, Piece piece, Map<String, String> fields) {
+  private boolean sampleField(Heading heading, Piece piece, Map<String, String> fields) {
     Optional<String> field = heading.meaning().only(Kind.FIELD);
     boolean names =
         field.isPresent()
@@ -71,8 +80,12 @@ final class RowReader {
             && !heading.meaning().has(Kind.ROLE, "result")
             && !heading.meaning().has(Kind.ROLE, "analyte")
             && heading.basis().isEmpty();
+    boolean ofReport = field.isPresent() && OF_REPORT.contains(field.get());
     if (names) {
       fields.put(field.get(), piece.text());
+    } else if (ofReport && heading.meaning().isWhole() && heading.basis().isEmpty()) {
+      front.column(field.get(), piece.text());
+      return true;
     }
     return names;
   }
@@ -237,13 +250,20 @@ final class RowReader {
     return unit.map(Unit::code).orElse("");
   }
 
-  private static Optional<String> method(Item item, Piece piece, Heading heading) {
+  private Optional<String> method(Item item, Piece piece, Heading heading) {
     Optional<String> own = item.label().method().or(() -> piece.tail().only(Kind.METHOD));
     return own.or(
             () ->
                 item.pieces().stream()
                     .filter(p -> p.isMark() && !p.isFigure())
                     .map(p -> p.mark().only(Kind.METHOD))
+                    .flatMap(Optional::stream)
+                    .findFirst())
+        .or(
+            () ->
+                item.pieces().stream()
+                    .filter(p -> !p.isFigure() || p.figure().get().form() == Form.ABSENT)
+                    .map(p -> methods.ofSign(p.text()))
                     .flatMap(Optional::stream)
                     .findFirst())
         .or(() -> heading.meaning().only(Kind.METHOD));

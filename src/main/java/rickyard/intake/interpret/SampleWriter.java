@@ -11,7 +11,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Doubt;
-import rickyard.core.forage.Method;
 import rickyard.core.forage.Sample;
 import rickyard.core.quantity.Measured;
 import rickyard.intake.check.Checked;
@@ -45,15 +44,16 @@ final class SampleWriter {
     List<Doubt> doubts = doubts(last);
     Optional<LocalDate> sampledOn =
         Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
-    Method fallback = method();
     return new Sample(
         draft.field("lot").isEmpty() ? draft.field("sample") : draft.field("lot"),
         draft.field("batch"),
-        draft.field("lab_no"),
+        draft.field("lab_no").isEmpty() && !draft.field("lot").isEmpty()
+            ? draft.field("sample")
+            : draft.field("lab_no"),
         draft.field("material"),
         sampledOn,
         cores(draft.field("cores")),
-        last.stream().map(r -> r.toReading(fallback)).toList(),
+        last.stream().map(r -> r.toReading(walk.methods().of(r.code().value()))).toList(),
         doubts,
         checked.checks());
   }
@@ -118,12 +118,6 @@ final class SampleWriter {
       untaken.add(new Untaken(finding.place(), finding.code() + " " + finding.raw(), why));
     }
     return why.isEmpty();
-  }
-
-  private Method method() {
-    Meaning meaning = walk.readMarks(walk.front().field("method"));
-    Optional<String> word = meaning.only(Kind.METHOD);
-    return word.map(Resolved::method).orElse(Method.UNKNOWN);
   }
 
   private static OptionalInt cores(String text) {

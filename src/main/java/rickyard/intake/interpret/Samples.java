@@ -14,6 +14,7 @@ import java.util.TreeMap;
 final class Samples {
   private static final Set<String> IDENTIFYING = Set.of("lot", "sample", "lab_no");
   private final List<SampleDraft> drafts = new ArrayList<>();
+  private final List<SortedMap<String, String>> described = new ArrayList<>();
   private final SortedMap<String, String> common = new TreeMap<>();
   private SampleDraft current = new SampleDraft();
 
@@ -83,9 +84,38 @@ final class Samples {
             e -> draft.field(e.getKey()).isEmpty() || draft.field(e.getKey()).equals(e.getValue()));
   }
 
+  /** Keeps a row of a list of samples, for the sample of the same name or number. */
+  void describe(Map<String, String> fields) {
+    described.add(new TreeMap<>(fields));
+  }
+
+  private void complete(SampleDraft draft) {
+    List<SortedMap<String, String>> same =
+        described.stream()
+            .filter(row -> IDENTIFYING.stream().anyMatch(f -> isSame(row, draft, f)))
+            .toList();
+    if (same.size() == 1) {
+      same.get(0).forEach(draft::note);
+    }
+  }
+
+  private static boolean isSame(Map<String, String> row, SampleDraft draft, String field) {
+    String value = draft.field(field);
+    boolean same = field.equals("lot") ? value.equals(row.get("lot")) : false;
+    return !value.isEmpty()
+        && (same || value.equals(row.get("sample")) || value.equals(row.get("lab_no")));
+  }
+
+  /** The sample that the head of a report without figures names. */
+  SampleDraft named() {
+    common.forEach(current::note);
+    return current;
+  }
+
   /** The samples that hold at least one figure; fields of the head go to those that lack them. */
   List<SampleDraft> withFigures() {
     List<SampleDraft> full = drafts.stream().filter(d -> !d.isEmpty()).toList();
+    full.forEach(this::complete);
     full.forEach(d -> common.forEach(d::note));
     return full;
   }

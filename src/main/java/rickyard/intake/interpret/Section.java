@@ -38,6 +38,18 @@ record Section(Optional<String> basis, Optional<Unit> unit, boolean foreign) {
     return meaning.only(Kind.UNIT).flatMap(Unit::findByCode);
   }
 
+  /** Words too common to open a section of ranges or requirements by themselves. */
+  private static final Set<String> WEAK =
+      Set.of("to", "from", "n", "u", "low", "high", "error", "change", "note", "notes", "flag");
+
+  private static boolean isForeign(Meaning meaning, String text) {
+    boolean field = text.matches("(?s)[^:]+:\\s*\\S.*");
+    return !field
+        && meaning.phrases().stream()
+            .filter(p -> p.kind() == Kind.ROLE && p.meaning().equals("foreign"))
+            .anyMatch(p -> !WEAK.contains(String.join(" ", p.words())));
+  }
+
   /** The section after a line that is no row, no heading of columns and no field. */
   Section after(Dictionary dictionary, Line line) {
     if (line.pieces().size() != 1) {
@@ -47,7 +59,7 @@ record Section(Optional<String> basis, Optional<Unit> unit, boolean foreign) {
     if (meaning.words().size() > LONGEST) {
       return this;
     }
-    if (meaning.has(Kind.ROLE, "foreign")) {
+    if (isForeign(meaning, line.text())) {
       return new Section(Optional.empty(), Optional.empty(), true);
     }
     boolean known = meaning.isWhole();

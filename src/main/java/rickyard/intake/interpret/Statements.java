@@ -10,19 +10,6 @@ import rickyard.core.quantity.Unit;
 
 /** What the page says in sentences: the basis of the results, the meaning of an open name. */
 final class Statements {
-  private static final int LONGEST = 30;
-  private static final Set<Kind> IN_SENTENCE =
-      EnumSet.of(
-          Kind.STATEMENT,
-          Kind.BASIS,
-          Kind.SUBJECT,
-          Kind.EXCEPT,
-          Kind.NOT,
-          Kind.ANALYTE,
-          Kind.UNIT,
-          Kind.METHOD,
-          Kind.FILLER);
-
   /**
    * A basis said for what follows, or for the whole report.
    *
@@ -73,32 +60,19 @@ final class Statements {
     if (field.isPresent() || line.isItem()) {
       return field;
     }
-    Meaning meaning = dictionary.read(line.text(), IN_SENTENCE);
-    Optional<String> basis = meaning.basis();
-    boolean sentence =
-        (meaning.has(Kind.STATEMENT) && line.pieces().size() == 1)
-            || (meaning.has(Kind.SUBJECT) && basis.isPresent());
-    if (basis.isEmpty() || !sentence || meaning.has(Kind.NOT) || meaning.words().size() > LONGEST) {
-      return Optional.empty();
+    Sentences sentences = new Sentences(dictionary);
+    Optional<OfBasis> whole = sentences.basis(line.text(), at, line.pieces().size() == 1);
+    if (whole.isPresent() || line.pieces().size() == 1) {
+      return whole;
     }
-    return ofSentence(meaning, basis.get(), at);
-  }
-
-  private static Optional<OfBasis> ofSentence(Meaning meaning, String basis, int at) {
-    Set<String> only = new TreeSet<>();
-    Set<String> except = new TreeSet<>();
-    boolean after = false;
-    for (Phrase phrase : meaning.phrases()) {
-      after |= phrase.kind() == Kind.EXCEPT;
-      if (phrase.kind() == Kind.ANALYTE) {
-        (after ? except : only).add(phrase.meaning());
-      }
-    }
-    boolean clear = meaning.unknown().isEmpty() && !(after && except.isEmpty());
-    boolean wide = meaning.has(Kind.SUBJECT, "all") && !meaning.has(Kind.SUBJECT, "part");
-    return clear
-        ? Optional.of(new OfBasis(at, basis, Section.unit(meaning), wide, only, except))
-        : Optional.empty();
+    List<OfBasis> said =
+        line.pieces().stream()
+            .map(p -> sentences.basis(p.text(), at, false))
+            .flatMap(Optional::stream)
+            .filter(OfBasis::wide)
+            .distinct()
+            .toList();
+    return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
   }
 
   private static Optional<OfBasis> ofField(Dictionary dictionary, Line line, int at) {
@@ -110,11 +84,9 @@ final class Statements {
             field.get().value().isEmpty() && i + 1 < pieces.size()
                 ? pieces.get(i + 1).text()
                 : field.get().value();
-        Meaning meaning = dictionary.read(value, Dictionary.IN_MARK);
-        if (meaning.isWhole() && meaning.basis().isPresent()) {
-          return Optional.of(
-              new OfBasis(
-                  at, meaning.basis().get(), Section.unit(meaning), true, Set.of(), Set.of()));
+        Optional<OfBasis> said = new Sentences(dictionary).ofMark(value, at);
+        if (said.isPresent()) {
+          return said;
         }
       }
     }

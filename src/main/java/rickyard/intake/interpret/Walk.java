@@ -15,6 +15,7 @@ final class Walk {
       Set.of(
           "report_no", "revision", "replaces", "reported", "received", "lab", "method", "status");
   private static final int HEADING_LINES = 3;
+  private static final int LONGEST_HEADING = 8;
 
   private final Dictionary dictionary;
   private final boolean certain;
@@ -22,6 +23,7 @@ final class Walk {
   private final Statements statements;
   private final Samples samples = new Samples();
   private final Front front;
+  private final Methods methods;
   private final RowReader rows;
   private final List<Line> pending = new ArrayList<>();
   private final List<Line> pendingFields = new ArrayList<>();
@@ -30,6 +32,7 @@ final class Walk {
   private Header header;
   private Optional<WideTable> wide = Optional.empty();
   private Section section = Section.none();
+  private int foreignSince = -1;
 
   Walk(Dictionary dictionary, List<Line> lines, boolean certain, String document) {
     this.dictionary = dictionary;
@@ -37,7 +40,8 @@ final class Walk {
     this.lines = List.copyOf(lines);
     this.statements = Statements.in(dictionary, lines);
     this.front = new Front(dictionary);
-    this.rows = new RowReader(document, statements, samples);
+    this.methods = Methods.in(dictionary, lines);
+    this.rows = new RowReader(document, statements, methods, samples, front);
     this.document = document;
     this.header = Header.none(dictionary, certain);
   }
@@ -63,15 +67,34 @@ final class Walk {
     return statements;
   }
 
-  Meaning readMarks(String text) {
+  private Meaning readMarks(String text) {
     return dictionary.read(text, Dictionary.IN_MARK);
+  }
+
+  Methods methods() {
+    return methods;
   }
 
   void run() {
     for (int at = 0; at < lines.size(); at++) {
       Line line = lines.get(at);
       front.see(line);
-      step(line, at);
+      Optional<FieldBlock> block = FieldBlock.at(lines, at, certain);
+      if (block.isPresent()) {
+        block.get().values().forEach(front::see);
+        take(block.get());
+        at += block.get().values().size();
+      } else {
+        step(line, at);
+      }
+    }
+  }
+
+  private void take(FieldBlock block) {
+    if (block.values().size() == 1) {
+      block.fields(block.values().get(0)).forEach(this::note);
+    } else {
+      block.values().forEach(row -> samples.describe(block.fields(row)));
     }
   }
 
@@ -111,6 +134,9 @@ final class Walk {
       if (!stated.get().wide() && stated.get().only().isEmpty()) {
         section = Section.stating(stated.get().basis(), readMarks(line.text()));
       }
+      if (line.pieces().size() > 1) {
+        fields(line);
+      }
       return;
     }
     if (isFieldHeads(line) && next.filter(n -> !n.isItem()).isPresent()) {
@@ -120,14 +146,21 @@ final class Walk {
     } else if (isFieldLine(line)) {
       pendingFields.add(line);
     } else if (isHeading(line) || isSampleHeading(line) || isLabelHeading(line)) {
+      if (section.foreign() && foreignSince < at - 1 && !pending.contains(lines.get(at - 1))) {
+        section = Section.none();
+      }
       pending.add(line);
     } else if (isUnknownRow(line)) {
       Piece first = line.pieces().get(0);
       unknown.add(
           new Untaken(
               new Place(document, line.page(), line.row(), "1"), first.text(), "unknown-label"));
-    } else if (!fields(line)) {
+    } else if (fields(line)) {
+      pending.clear();
+    } else {
+      boolean before = section.foreign();
       section = section.after(dictionary, line);
+      foreignSince = section.foreign() && !before ? at : foreignSince;
     }
   }
 
@@ -214,12 +247,35 @@ final class Walk {
     boolean inlineField =
         line.pieces().stream().anyMatch(p -> p.field().filter(FieldMark::marked).isPresent());
     long words = line.pieces().stream().filter(Piece::isHeadingWord).count();
-    boolean roles = line.pieces().stream().anyMatch(p -> p.heading().has(Kind.ROLE) || p.isMark());
+    boolean roles =
+        line.pieces().stream()
+            .anyMatch(p -> (p.heading().isWhole() && p.heading().has(Kind.ROLE)) || p.isMark());
+    boolean table =
+        line.pieces().stream()
+            .anyMatch(p -> p.heading().isWhole() && p.heading().has(Kind.ROLE, "analyte"));
+    boolean figures =
+        line.pieces().stream()
+            .anyMatch(p -> p.figure().filter(f -> f.hasNumber() || f.isTroubled()).isPresent());
+    boolean sentence =
+        line.pieces().stream().anyMatch(p -> p.heading().words().size() > LONGEST_HEADING);
     return !inlineField
+        && !isBlankRow(line)
+        && !sentence
+        && (table || !figures)
         && line.pieces().size() >= 2
         && words >= 1
         && roles
         && line.pieces().size() <= 2 * words + 2;
+  }
+
+  /** 'Chloride | %' and no figure: the row of an analyte that was not asked for. */
+  private static boolean isBlankRow(Line line) {
+    Optional<String> code = line.pieces().get(0).label().map(Label::code);
+    boolean bases =
+        line.pieces().stream().skip(1).anyMatch(p -> p.isMark() && p.mark().basis().isPresent());
+    boolean roles =
+        line.pieces().stream().anyMatch(p -> p.heading().isWhole() && p.heading().has(Kind.ROLE));
+    return code.isPresent() && !roles && !(code.get().equals("DM") && bases);
   }
 
   /** Takes the fields of a line of the head; whether there were any. */
