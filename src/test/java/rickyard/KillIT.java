@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Kills the built program in the middle of a morning and starts the same command again. */
 class KillIT {
   private static final String DAY = "2026-03-16";
-  private static final Path OFFICE = Path.of("fixtures", "office");
+  private static final Path OFFICE = Path.of("src", "test", "resources", "skeleton-office");
 
   @TempDir static Path shared;
   private static Map<String, String> uninterrupted = Map.of();

@@ -87,7 +87,7 @@ public final class Rickyard implements Runnable {
     }
     RunLog.failure(e);
     if (e instanceof LedgerException || e instanceof MorningFailedException) {
-      err.println("rickyard: " + e.getMessage() + RunLog.where());
+      err.println("rickyard: " + sentence(String.valueOf(e.getMessage())) + RunLog.where());
     } else {
       err.println(
           "rickyard: stopped by a fault of the program ("
@@ -96,5 +96,9 @@ public final class Rickyard implements Runnable {
               + RunLog.where());
     }
     return FAILED;
+  }
+
+  private static String sentence(String text) {
+    return text.endsWith(".") ? text : text + ".";
   }
 }

@@ -117,8 +117,7 @@ public final class Ledger implements AutoCloseable {
   }
 
   private void takeFromJournal() {
-    List<Integer> known =
-        jdbc.queryForList("SELECT number FROM morning WHERE state = 'finished'", Integer.class);
+    List<Integer> known = jdbc.queryForList("SELECT number FROM morning", Integer.class);
     for (int number : journal.numbers()) {
       if (!known.contains(number)) {
         journal.find(number).ifPresent(this::index);

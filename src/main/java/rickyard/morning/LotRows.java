@@ -95,6 +95,20 @@ final class LotRows {
         .map(AccountedAnalysis::assumption)
         .filter(a -> !a.isEmpty())
         .ifPresent(found::add);
+    office.decisions().stream()
+        .filter(d -> d.kind().equals("override") && d.about().equals(entry.subject()))
+        .map(
+            d ->
+                "override by "
+                    + d.by()
+                    + " on "
+                    + d.date()
+                    + ": "
+                    + d.value()
+                    + " ("
+                    + d.why()
+                    + ")")
+        .forEach(found::add);
     if (entry.provisional()) {
       found.add("in no register yet: a provisional lot");
     }
@@ -128,7 +142,9 @@ final class LotRows {
         value.map(Measured::u).orElse(null),
         boxed(verdict.pOver()),
         verdict.word().code(),
-        verdict.settle().isEmpty() ? verdict.reason() : verdict.reason() + "; " + verdict.settle(),
+        verdict.settle().isEmpty() || verdict.reason().contains(verdict.settle())
+            ? verdict.reason()
+            : verdict.reason() + "; " + verdict.settle(),
         boxed(verdict.limit().risk()),
         verdict.limit().severity().code());
   }

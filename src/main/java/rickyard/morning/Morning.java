@@ -105,7 +105,9 @@ public final class Morning {
           new MorningRow(number, asOf, identity.identity(), identity.content(), false),
           inputs.arrivals());
     }
-    return work(ledger, inputs, number, identity, out);
+    MorningWork work = new MorningWork(ledger, inputs, options, number, identity, out, progress);
+    new MorningJob(ledger).run(identity.identity(), resumed, work, workers);
+    return new MorningEnd(inputs.asOf(), out, false, work.endLines());
   }
 
   private LocalDate date(
@@ -125,13 +127,6 @@ public final class Morning {
     return asOf;
   }
 
-  private MorningEnd work(
-      Ledger ledger, Inputs inputs, int number, MorningIdentity identity, Path out) {
-    MorningWork work = new MorningWork(ledger, inputs, options, number, identity, out, progress);
-    new MorningJob(ledger).run(identity.identity(), work, workers);
-    return new MorningEnd(inputs.asOf(), out, false, work.endLines());
-  }
-
   /** Nothing is new: what is missing from the outputs is published again, nothing else happens. */
   private MorningEnd again(Ledger ledger, Inputs inputs, MorningRow last, Path out) {
     if (Manifest.read(out).filter(m -> m.isWhole(out)).isPresent()) {
@@ -149,7 +144,7 @@ public final class Morning {
     } else {
       List<ArrivalRow> arrivals = ledger.arrivals(last.number());
       ledger.begin(last, arrivals);
-      new MorningJob(ledger).run(last.identity(), work, workers);
+      new MorningJob(ledger).run(last.identity(), false, work, workers);
     }
     return new MorningEnd(last.asOf(), out, true, work.endLines());
   }

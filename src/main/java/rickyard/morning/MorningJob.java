@@ -3,6 +3,7 @@ package rickyard.morning;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.springframework.batch.core.BatchStatus;
 import org.springframework.batch.core.configuration.support.MapJobRegistry;
 import org.springframework.batch.core.job.Job;
@@ -71,16 +72,17 @@ final class MorningJob {
   /**
    * Runs a morning to its end, or goes on with it.
    *
-   * @param identity names the morning; the same identity after a crash resumes
+   * @param identity names the morning
+   * @param resume whether to go on with what an interrupted run of this identity left; otherwise
+   *     every step is done anew
    * @param work what each step does
    * @param workers documents read at a time, from 1
    * @throws MorningFailedException if a step failed
    */
-  void run(String identity, MorningWork work, int workers) {
+  void run(String identity, boolean resume, MorningWork work, int workers) {
     recoverDeadRuns();
     Job job = job(work, workers);
-    JobParameters parameters =
-        new JobParametersBuilder().addString(IDENTITY, identity).toJobParameters();
+    JobParameters parameters = nextParameters(identity, resume);
     try {
       JobExecution execution = operator.start(job, parameters);
       if (execution.getStatus() != BatchStatus.COMPLETED) {
@@ -89,6 +91,37 @@ final class MorningJob {
     } catch (JobExecutionException e) {
       throw new MorningFailedException("The morning could not be started: " + e.getMessage(), e);
     }
+  }
+
+  /**
+   * Each attempt is a job instance of its own, so that steps of an abandoned attempt never count as
+   * done in another. A kill can fall between the making of an instance and of its execution: such
+   * an attempt cannot be gone on with and is passed over.
+   */
+  JobParameters nextParameters(String identity, boolean resume) {
+    long attempt = 0;
+    while (repository.getJobInstance(NAME, parameters(identity, attempt)) != null) {
+      attempt++;
+    }
+    if (attempt == 0 || !resume) {
+      return parameters(identity, attempt);
+    }
+    @Nullable JobExecution last =
+        repository.getLastJobExecution(NAME, parameters(identity, attempt - 1));
+    boolean goesOn = last != null && last.getStatus() != BatchStatus.COMPLETED;
+    return parameters(identity, goesOn ? attempt - 1 : attempt);
+  }
+
+  /** The repository of the job's executions, for tests of its restart. */
+  JobRepository repository() {
+    return repository;
+  }
+
+  private static JobParameters parameters(String identity, long attempt) {
+    return new JobParametersBuilder()
+        .addString(IDENTITY, identity)
+        .addLong("attempt", attempt)
+        .toJobParameters();
   }
 
   /** The office's lock proves that nobody runs: whatever still says so is dead. */

@@ -200,8 +200,9 @@ final class MorningWork {
     }
     MorningView view =
         new ViewMaker(inputs, options, pipeline.memory(), settled(), judged(), advice).view();
-    ledger.journal().write(journal(advice));
+    // First the index, then the truth: where the journal has a morning, the index has it too.
     ledger.checkpoint();
+    ledger.journal().write(journal(advice));
     SortedMap<String, byte[]> outputs = Outputs.of(view, options.outputs());
     byte[] run = RunJson.bytes(inputs, identity, view, Manifest.of(outputs), started);
     new Publisher(out).publish(outputs, run);

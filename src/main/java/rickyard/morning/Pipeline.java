@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -19,12 +20,15 @@ import rickyard.core.advice.Larder;
 import rickyard.core.advice.TracedDiet;
 import rickyard.core.forage.Analysis;
 import rickyard.core.forage.AnalysisMaker;
+import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Answer;
 import rickyard.core.forage.BagBatch;
 import rickyard.core.forage.InForce;
 import rickyard.core.forage.Question;
 import rickyard.core.forage.Received;
+import rickyard.core.forage.SettledSample;
 import rickyard.core.forage.Settlement;
+import rickyard.core.forage.Standing;
 import rickyard.core.forage.Unsettled;
 import rickyard.core.judgement.Limit;
 import rickyard.core.judgement.LotJudge;
@@ -41,6 +45,9 @@ import rickyard.registers.Office;
  * The way from what was read to what is said, as functions; it wires rooms and computes nothing.
  */
 final class Pipeline {
+  private static final Set<String> DECISIVE =
+      Set.of("DM", "MOISTURE", "WSC", "ESC", "STARCH", "NSC", "NSC_WSC", "NSC_ESC", "K", "NITRATE");
+
   private final Inputs inputs;
   private final Office office;
   private final Tables tables;
@@ -187,8 +194,14 @@ final class Pipeline {
   private static SortedMap<String, String> whyNotJudged(SettledMorning morning) {
     SortedMap<String, String> why = new TreeMap<>();
     for (InForce entry : morning.settled().inForce()) {
-      if (entry.analysis().isEmpty()) {
-        why.put(entry.subject(), entry.why());
+      String reason =
+          entry
+              .analysis()
+              .map(a -> a.whyLeftOut(AnalyteCode.NSC_WSC))
+              .filter(left -> !left.isEmpty())
+              .orElse(entry.analysis().isEmpty() ? entry.why() : "");
+      if (!reason.isEmpty()) {
+        why.put(entry.subject(), reason);
       }
     }
     return why;
@@ -230,9 +243,16 @@ final class Pipeline {
       asked.add(question.about());
     }
     morning.settled().samples().stream()
-        .filter(s -> s.standing().code().equals("question"))
+        .filter(s -> s.standing() == Standing.QUESTION || waits(s))
         .forEach(s -> asked.add(s.subject()));
     return asked;
+  }
+
+  /** Whether a figure that a verdict may hang on waits for an answer. */
+  private static boolean waits(SettledSample sample) {
+    return sample.standing() == Standing.IN_FORCE
+        && sample.sample().readings().stream()
+            .anyMatch(r -> !r.isSettled() && DECISIVE.contains(r.analyte().value()));
   }
 
   private SortedSet<String> answered() {

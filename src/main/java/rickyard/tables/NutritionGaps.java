@@ -9,7 +9,8 @@ import rickyard.core.nutrition.Settings.Setting;
 
 /** Finds rows that every evaluation needs and that the tables, after the office's, lack. */
 final class NutritionGaps {
-  private static final List<String> WORDS = List.of("de_preference", "protected_conditions");
+  private static final List<String> WORDS =
+      List.of("de_preference", "protected_conditions", "forage_only_contents");
   private static final List<String> NUMBERS =
       List.of(
           "de_model_u",

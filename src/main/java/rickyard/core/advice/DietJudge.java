@@ -2,7 +2,9 @@ package rickyard.core.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.judgement.HorseGroups;
 import rickyard.core.judgement.Judge;
@@ -20,9 +22,17 @@ import rickyard.core.quantity.Unit;
 /** Holds a whole diet, and its largest bucket meal, against the limits of a horse. */
 final class DietJudge {
   private final List<Limit> limits;
+  private final Map<String, String> why;
 
-  DietJudge(List<Limit> limits) {
+  /**
+   * Prepares the judging.
+   *
+   * @param limits the table of limits
+   * @param why by lot, why its values are not known, in plain words
+   */
+  DietJudge(List<Limit> limits, Map<String, String> why) {
     this.limits = List.copyOf(limits);
+    this.why = Map.copyOf(why);
   }
 
   /** Every verdict that is not silent, in the order of the table. */
@@ -40,25 +50,35 @@ final class DietJudge {
     return verdicts;
   }
 
-  private static String missing(Diet diet, Limit limit) {
-    List<String> items = diet.missingFor(limit.analyte());
-    return items.isEmpty()
-        ? ""
-        : "no " + limit.words() + " is known of " + String.join(", ", items) + "; have it analysed";
+  private String missing(Diet diet, Limit limit) {
+    return missing(diet.missingFor(limit.analyte()), limit);
   }
 
-  private static Verdict meal(BucketMeal meal, Limit limit) {
+  private String missing(List<String> items, Limit limit) {
+    if (items.isEmpty()) {
+      return "";
+    }
+    String named =
+        items.stream()
+            .map(i -> why.containsKey(i) ? i + " (" + why.get(i) + ")" : i)
+            .collect(Collectors.joining(", "));
+    boolean isExplained = items.stream().allMatch(why::containsKey);
+    return "no "
+        + limit.words()
+        + " is known of "
+        + named
+        + (isExplained ? "" : "; have it analysed");
+  }
+
+  private Verdict meal(BucketMeal meal, Limit limit) {
     AnalyteCode code = limit.analyte();
     if (!meal.grams().containsKey(code)) {
       return Judge.judge(limit, Optional.empty(), "bucket meals are not summed for " + code);
     }
     boolean perWeight = limit.unit().unit() == Unit.G_PER_KG;
     Amount amount = perWeight ? meal.perKgBodyWeight(code) : meal.get(code);
-    String missing =
-        amount.isComplete()
-            ? ""
-            : "no " + limit.words() + " is known of " + String.join(", ", amount.missing());
-    return Judge.judge(limit, Optional.of(measured(amount, limit)), missing);
+    return Judge.judge(
+        limit, Optional.of(measured(amount, limit)), missing(amount.missing(), limit));
   }
 
   private static Measured measured(Amount amount, Limit limit) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.forage.AnalyteCode;
+import rickyard.core.judgement.Limit;
 import rickyard.core.judgement.Verdict;
 import rickyard.core.judgement.WorstVerdict;
 import rickyard.core.nutrition.Amount;
@@ -33,7 +34,7 @@ final class DietSummaries {
         diet.items().stream().map(DietSummaries::portion).toList(),
         diet.lines().values().stream().map(DietSummaries::line).toList(),
         verdicts.stream().map(DietSummaries::limit).toList(),
-        WorstVerdict.find(verdicts).map(DietSummaries::limit).orElse(null),
+        worst(verdicts).map(DietSummaries::limit).orElse(null),
         notes(diet));
   }
 
@@ -93,7 +94,25 @@ final class DietSummaries {
         verdict.pOver().isPresent() ? Double.valueOf(verdict.pOver().getAsDouble()) : null,
         verdict.word().code(),
         verdict.limit().severity().code(),
-        verdict.settle().isEmpty() ? verdict.reason() : verdict.reason() + "; " + verdict.settle());
+        reason(verdict));
+  }
+
+  /**
+   * The limit a diet stands worst against: among those of the horse's own groups, and those of all
+   * horses that are not cleared.
+   */
+  private static Optional<Verdict> worst(List<Verdict> verdicts) {
+    return WorstVerdict.find(
+        verdicts.stream()
+            .filter(v -> !v.limit().group().equals(Limit.ALL) || !v.word().isCleared())
+            .toList());
+  }
+
+  /** Why, and what would settle it, said once. */
+  static String reason(Verdict verdict) {
+    return verdict.settle().isEmpty() || verdict.reason().contains(verdict.settle())
+        ? verdict.reason()
+        : verdict.reason() + "; " + verdict.settle();
   }
 
   private static List<NoteLine> notes(Diet diet) {

@@ -2,6 +2,7 @@ package rickyard.core.advice;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import rickyard.core.forage.Decision;
 import rickyard.core.judgement.HorseGroups;
 import rickyard.core.judgement.Verdict;
+import rickyard.core.judgement.Word;
 import rickyard.core.nutrition.ComingRation;
 import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.Diet;
@@ -43,7 +45,7 @@ public final class HorseAdviser {
             context.limits(),
             context.usePerDay(),
             context.asOf());
-    this.judge = new DietJudge(context.limits());
+    this.judge = new DietJudge(context.limits(), context.whyNotJudged());
   }
 
   /** The advice on a horse; whatever keeps it from being judged is said, never thrown. */
@@ -56,8 +58,16 @@ public final class HorseAdviser {
     Optional<Ration> ration = inForce(horse);
     List<Portion> now = weigh(horse, ration, problems);
     ComingRation coming = coming(horse, now, problems);
-    List<Portion> then = coming.portions();
     Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());
+    Optional<Acceptance> accepted =
+        ration.flatMap(
+            r ->
+                Acceptance.find(
+                    horse.id(), context.decisions(), r, context.larder(), context.asOf()));
+    List<Portion> then =
+        accepted
+            .map(a -> onDay(a, horse, groups, requirements, now, coming.portions()))
+            .orElse(coming.portions());
     @Nullable DietSummary after =
         then.isEmpty() ? null : summary(horse, groups, then, requirements);
     @Nullable DietSummary before = before(horse, groups, ration, requirements);
@@ -72,6 +82,7 @@ public final class HorseAdviser {
                 then.stream().anyMatch(p -> context.turnedLots().contains(p.food().id())),
                 coming.isChanged(),
                 isWaiting(horse, groups, then, coming),
+                isLotAsked(then),
                 problems));
     RemedyFinder.Found remedies =
         problems.isEmpty() && after != null && needsRemedy(after, lotLimits(groups, then))
@@ -87,7 +98,7 @@ public final class HorseAdviser {
         CallWords.say(horse, ruling, then, isAcute(horse)),
         before,
         problems.isEmpty() ? after : null,
-        changes(coming, before, after),
+        changes(horse, coming, accepted, before, after),
         problems,
         remedies.proposals(),
         remedies.days(),
@@ -112,6 +123,19 @@ public final class HorseAdviser {
     return Rations.inForce(
         context.rations().stream().filter(r -> r.horseId().equals(horse.id())).toList(),
         context.asOf());
+  }
+
+  /** What is fed on the day of the changeover to an accepted remedy. */
+  private List<Portion> onDay(
+      Acceptance accepted,
+      Horse horse,
+      HorseGroups groups,
+      Requirements requirements,
+      List<Portion> now,
+      List<Portion> coming) {
+    List<Portion> goal = accepted.applied(coming, context.larder());
+    return new RemedyFinder(horse, groups, context, requirements, now, goal, reach)
+        .onDay(accepted.day());
   }
 
   /** A remedy is looked for where a limit that asks for a change is not cleared. */
@@ -237,20 +261,52 @@ public final class HorseAdviser {
         .filter(d -> d.kind().equals("told") && d.about().equals(horseId))
         .filter(d -> !d.date().isAfter(context.asOf()))
         .max(Comparator.comparing(Decision::date).thenComparing(Decision::row))
-        .map(d -> d.value().strip())
+        .map(d -> toldVerdict(d.value().strip(), horseId))
         .orElse(null);
+  }
+
+  /** A value that is no verdict, or blank, means what the last morning said. */
+  private String toldVerdict(String value, String horseId) {
+    if (Arrays.stream(Word.values()).anyMatch(w -> w.code().equals(value))) {
+      return value;
+    }
+    DietSummary before = context.previous().get(horseId);
+    return before == null ? value : before.verdict();
   }
 
   private boolean isWaiting(
       Horse horse, HorseGroups groups, List<Portion> portions, ComingRation coming) {
     return !HorseQuestions.open(horse, groups, coming, context.answered()).isEmpty()
-        || (HorseQuestions.hasSugarLimit(groups)
-            && portions.stream().anyMatch(p -> context.askedAbout().contains(p.food().id())));
+        || (HorseQuestions.hasSugarLimit(groups) && isLotAsked(portions));
   }
 
-  private static List<String> changes(
-      ComingRation coming, @Nullable DietSummary before, @Nullable DietSummary after) {
+  /** Whether a forage of the ration waits for an answer of the office. */
+  private boolean isLotAsked(List<Portion> portions) {
+    return portions.stream().anyMatch(p -> context.askedAbout().contains(p.food().id()));
+  }
+
+  private List<String> changes(
+      Horse horse,
+      ComingRation coming,
+      Optional<Acceptance> accepted,
+      @Nullable DietSummary before,
+      @Nullable DietSummary after) {
     List<String> changes = new ArrayList<>();
+    accepted.map(Acceptance::words).ifPresent(changes::add);
+    context.decisions().stream()
+        .filter(d -> d.kind().equals("override") && d.about().equals(horse.id()))
+        .map(
+            d ->
+                "override by "
+                    + d.by()
+                    + " on "
+                    + d.date()
+                    + ": "
+                    + d.value()
+                    + " ("
+                    + d.why()
+                    + ")")
+        .forEach(changes::add);
     for (Replacement replacement : coming.replacements()) {
       Delivery delivery = replacement.delivery();
       changes.add(

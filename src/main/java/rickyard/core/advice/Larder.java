@@ -4,9 +4,11 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import rickyard.core.forage.Analysis;
 import rickyard.core.forage.Lot;
 import rickyard.core.nutrition.Feed;
@@ -25,6 +27,9 @@ public final class Larder {
   private final SortedMap<String, Analysis> lotAnalyses;
   private final SortedMap<String, Analysis> certificates;
   private final Foodstuffs foodstuffs;
+
+  /** What was made already; making is a pure function, so a second making would be equal. */
+  private final Map<String, Optional<Foodstuff>> made = new ConcurrentHashMap<>();
 
   /**
    * Fills the larder.
@@ -87,6 +92,10 @@ public final class Larder {
    * @return empty if no register knows it, or its batch is needed and not said
    */
   Optional<Foodstuff> find(String item, String batch) {
+    return made.computeIfAbsent(key(item, batch), k -> make(item, batch));
+  }
+
+  private Optional<Foodstuff> make(String item, String batch) {
     Lot lot = lots.get(item);
     if (lot != null) {
       Analysis analysis = lotAnalyses.get(item);

@@ -30,6 +30,7 @@ final class PriorityRule {
    * @param turned whether an amended report changed what was told
    * @param rationChanged whether items of the ration changed
    * @param waiting whether a question about it is open
+   * @param lotAsked whether a lot that it is fed waits for an answer of the office
    * @param problems what keeps it from being judged at all
    */
   record Facts(
@@ -41,6 +42,7 @@ final class PriorityRule {
       boolean turned,
       boolean rationChanged,
       boolean waiting,
+      boolean lotAsked,
       List<String> problems) {}
 
   /** The rule's answer; {@code line} is the limit that decided, null if none did. */
@@ -56,7 +58,7 @@ final class PriorityRule {
     }
     DietSummary after = facts.after();
     Optional<LimitLine> passed = passed(after, facts);
-    Optional<LimitLine> open = open(after, facts);
+    Optional<LimitLine> open = open(after);
     boolean told = isTold(facts, after);
     if (facts.turned() && facts.fedSoon() && !told) {
       return ruling(
@@ -68,9 +70,7 @@ final class PriorityRule {
       return passed(facts, passed.get(), told);
     }
     if (open.isPresent()) {
-      return told
-          ? ruling(Priority.STANDING, "told, still not judged", open.get())
-          : ruling(Priority.CALL_TODAY, sentence(open.get()), open.get());
+      return open(facts, open.get(), told);
     }
     if (facts.waiting()) {
       return ruling(Priority.ASK, waitingWords(after), after.worst());
@@ -84,6 +84,18 @@ final class PriorityRule {
     }
     boolean now = line.severity().equals("stop") && facts.fedSoon();
     return ruling(now ? Priority.CALL_NOW : Priority.CALL_TODAY, sentence(line), line);
+  }
+
+  private static Ruling open(Facts facts, LimitLine line, boolean told) {
+    if (told) {
+      return ruling(Priority.STANDING, "told, still not judged: " + sentence(line), line);
+    }
+    if (facts.lotAsked()) {
+      return ruling(Priority.ASK, "answer the open question first: " + sentence(line), line);
+    }
+    return facts.fedSoon()
+        ? ruling(Priority.CALL_TODAY, sentence(line), line)
+        : ruling(Priority.ASK, "to be settled before it opens: " + sentence(line), line);
   }
 
   private static Ruling quiet(Facts facts, DietSummary after, boolean told) {
@@ -145,13 +157,11 @@ final class PriorityRule {
   }
 
   /** A diet limit that asks and cannot be judged for what is fed. */
-  private static Optional<LimitLine> open(DietSummary after, Facts facts) {
-    return facts.fedSoon()
-        ? after.limits().stream()
-            .filter(l -> l.verdict().equals("cannot-judge"))
-            .filter(l -> l.severity().equals("stop") || l.severity().equals("change"))
-            .findFirst()
-        : Optional.empty();
+  private static Optional<LimitLine> open(DietSummary after) {
+    return after.limits().stream()
+        .filter(l -> l.verdict().equals("cannot-judge"))
+        .filter(l -> l.severity().equals("stop") || l.severity().equals("change"))
+        .findFirst();
   }
 
   private static boolean potassiumRose(Facts facts) {

@@ -9,26 +9,16 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import rickyard.core.judgement.Bound;
 import rickyard.core.judgement.HorseGroups;
-import rickyard.core.judgement.IfMissing;
 import rickyard.core.judgement.Limit;
-import rickyard.core.judgement.LimitSubject;
-import rickyard.core.judgement.Severity;
-import rickyard.core.judgement.Verdict;
 import rickyard.core.judgement.WorstVerdict;
 import rickyard.core.nutrition.Diet;
 import rickyard.core.nutrition.FeedingStandards;
-import rickyard.core.nutrition.Floor;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.IntakeRule;
 import rickyard.core.nutrition.Nutrient;
-import rickyard.core.nutrition.NutrientLine;
-import rickyard.core.nutrition.NutrientStatus;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Requirements;
-import rickyard.core.quantity.Basis;
-import rickyard.core.quantity.Unit;
 import rickyard.core.remedy.Candidate;
 import rickyard.core.remedy.Changeover;
 import rickyard.core.remedy.ChangeoverDay;
@@ -36,11 +26,9 @@ import rickyard.core.remedy.ChangeoverPlan;
 import rickyard.core.remedy.ChangeoverRequest;
 import rickyard.core.remedy.CheckedDiet;
 import rickyard.core.remedy.CheckedLimit;
-import rickyard.core.remedy.DietLimit;
 import rickyard.core.remedy.HorseFacts;
 import rickyard.core.remedy.IntakeRange;
 import rickyard.core.remedy.MassUnit;
-import rickyard.core.remedy.MealLimit;
 import rickyard.core.remedy.NutrientNeed;
 import rickyard.core.remedy.Remedy;
 import rickyard.core.remedy.RemedyItem;
@@ -78,7 +66,7 @@ final class RemedyFinder {
     this.horse = horse;
     this.groups = groups;
     this.standards = context.standards();
-    this.judge = new DietJudge(context.limits());
+    this.judge = new DietJudge(context.limits(), context.whyNotJudged());
     this.limits = context.limits();
     this.requirements = requirements;
     this.settings = context.remedySettings();
@@ -94,7 +82,7 @@ final class RemedyFinder {
       items.putIfAbsent(portion.food().key(), reach.fed(portion.food(), horse.clientId()));
     }
     this.presentObstacles =
-        obstacles(diet(then)).stream().map(Obstacle::code).collect(Collectors.toSet());
+        Obstacles.of(diet(then)).stream().map(Obstacles.Obstacle::code).collect(Collectors.toSet());
   }
 
   /** Proposals and the days of their changeovers. */
@@ -121,6 +109,27 @@ final class RemedyFinder {
     return new Found(proposals, days);
   }
 
+  /** The ration on a day of the changeover from what is fed now to the ration given as goal. */
+  List<Portion> onDay(int day) {
+    IntakeRule rule = standards.intakeRule(horse);
+    double judged = standards.settings().lowEndKg(horse);
+    double floor = (horse.vetPlan() ? rule.refuseBelow() : rule.vetBelow()) * judged / 100;
+    ChangeoverPlan plan =
+        Changeover.plan(
+            new ChangeoverRequest(
+                amounts(now),
+                amounts(then),
+                new TreeSet<>(horse.conditions()),
+                floor,
+                false,
+                true,
+                false,
+                units,
+                settings));
+    boolean isOver = day >= plan.days().size();
+    return isOver ? then : portions(plan.days().get(day - 1).amounts());
+  }
+
   private RemedyRequest request() {
     boolean differs = !amounts(now).equals(amounts(then));
     return new RemedyRequest(
@@ -132,8 +141,8 @@ final class RemedyFinder {
         amounts(then),
         differs ? amounts(now) : List.of(),
         items.values().stream().map(Reach.Item::candidate).toList(),
-        dietLimits(),
-        mealLimits(),
+        SearchLimits.ofDiet(groups, limits),
+        SearchLimits.ofMeal(groups, limits, horse.bodyWeightKg()),
         intake(),
         needs(),
         units,
@@ -160,41 +169,6 @@ final class RemedyFinder {
       throw new IllegalStateException("not in reach and not fed: " + key);
     }
     return item;
-  }
-
-  private static boolean isBinding(Limit limit) {
-    return limit.severity() == Severity.STOP || limit.severity() == Severity.CHANGE;
-  }
-
-  private List<DietLimit> dietLimits() {
-    return groups.limits(limits, LimitSubject.DIET).stream()
-        .filter(RemedyFinder::isBinding)
-        .filter(l -> l.unit().basis() == Basis.DRY_MATTER)
-        .map(
-            l ->
-                new DietLimit(
-                    l.id(),
-                    l.quantity(),
-                    l.words(),
-                    l.value(),
-                    l.bound() == Bound.MAX,
-                    l.guardFactor(),
-                    l.ifMissing() == IfMissing.ASK))
-        .toList();
-  }
-
-  private List<MealLimit> mealLimits() {
-    return groups.limits(limits, LimitSubject.BUCKET_MEAL).stream()
-        .filter(RemedyFinder::isBinding)
-        .map(
-            l ->
-                new MealLimit(
-                    l.id(),
-                    l.quantity(),
-                    l.words(),
-                    l.value() * (l.unit().unit() == Unit.G_PER_KG ? horse.bodyWeightKg() : 1),
-                    l.guardFactor()))
-        .toList();
   }
 
   private IntakeRange intake() {
@@ -228,14 +202,14 @@ final class RemedyFinder {
     List<CheckedLimit> checked =
         judge.judge(diet, groups).stream()
             .sorted(WorstVerdict.WORST_FIRST)
-            .map(RemedyFinder::checked)
+            .map(SearchLimits::checked)
             .toList();
     List<String> obstacles =
-        obstacles(diet).stream()
+        Obstacles.of(diet).stream()
             .filter(o -> !presentObstacles.contains(o.code()))
-            .map(Obstacle::words)
+            .map(Obstacles.Obstacle::words)
             .toList();
-    return new CheckedDiet(checked, obstacles, shortfalls(diet));
+    return new CheckedDiet(checked, obstacles, Obstacles.shortfalls(diet));
   }
 
   private List<Portion> portions(List<Serving> ration) {
@@ -246,55 +220,6 @@ final class RemedyFinder {
                 new Portion(
                     item(Reach.key(a.item())).food(), a.kg(), 0, a.fedAsForage(), a.meals()))
         .toList();
-  }
-
-  private static CheckedLimit checked(Verdict verdict) {
-    return new CheckedLimit(
-        verdict.limit().id(),
-        verdict.limit().words(),
-        verdict.limit().value(),
-        verdict.limit().unit().text(),
-        verdict.value().map(v -> OptionalDouble.of(v.best())).orElseGet(OptionalDouble::empty),
-        verdict.value().map(v -> OptionalDouble.of(v.u())).orElseGet(OptionalDouble::empty),
-        verdict.pOver(),
-        verdict.word().code(),
-        isBinding(verdict.limit()));
-  }
-
-  /** Something that stands against feeding a diet besides the limits. */
-  private record Obstacle(String code, String words) {}
-
-  private static List<Obstacle> obstacles(Diet diet) {
-    List<Obstacle> found = new ArrayList<>();
-    Floor floor = diet.intake().floor();
-    if (floor == Floor.REFUSE || floor == Floor.NEEDS_VET_PLAN) {
-      found.add(new Obstacle("floor-" + floor.code(), diet.intake().words()));
-    }
-    if (diet.intake().isStrawOverHardCap()) {
-      found.add(new Obstacle("straw", "more straw than is allowed for its type"));
-    }
-    for (NutrientLine line : diet.lines().values()) {
-      if (line.status() == NutrientStatus.ABOVE_CEILING) {
-        found.add(
-            new Obstacle(
-                "ceiling-" + line.nutrient().code(),
-                line.nutrient().code() + " may pass what is tolerated"));
-      }
-    }
-    return found;
-  }
-
-  private static SortedMap<String, Double> shortfalls(Diet diet) {
-    SortedMap<String, Double> short_ = new TreeMap<>();
-    for (NutrientLine line : diet.lines().values()) {
-      if (line.status() == NutrientStatus.BELOW && line.requirement().isPresent()) {
-        double missing = line.requirement().getAsDouble() - line.supply().best();
-        if (missing > 0) {
-          short_.put(line.nutrient().code(), missing);
-        }
-      }
-    }
-    return short_;
   }
 
   private ChangeoverPlan plan(Remedy remedy, boolean isOldGone) {

@@ -100,7 +100,7 @@ final class Series {
       return false;
     }
     if (a.report.samples().size() == 1 && b.report.samples().size() == 1) {
-      return !differ(a.sample.labNo(), b.sample.labNo())
+      return (!differ(a.sample.labNo(), b.sample.labNo()) && !areSheetsOfOneReport(a, b))
           || sameLabel(a.sample, b.sample)
           || names(a.report, b.report)
           || names(b.report, a.report);
@@ -109,6 +109,16 @@ final class Series {
       return !differ(a.sample.labNo(), b.sample.labNo());
     }
     return sameLabel(a.sample, b.sample);
+  }
+
+  /** One file for each sample of a report: other labels, other figures, the same revision. */
+  private static boolean areSheetsOfOneReport(Held a, Held b) {
+    boolean sameLabNo = !a.sample.labNo().isBlank() && !b.sample.labNo().isBlank();
+    return !sameLabNo
+        && a.report.revision() == b.report.revision()
+        && a.report.status() == b.report.status()
+        && differ(a.sample.label(), b.sample.label())
+        && !SameContent.exactly(a.sample, b.sample);
   }
 
   private static boolean names(Report newer, Report older) {

@@ -23,7 +23,9 @@ final class Reasons {
                   + Words.number(v.upper())
                   + " "
                   + unit
-              : limit.words() + " is at least " + Words.number(v.lower()) + " " + unit;
+              : v.lower() == 0
+                  ? limit.words() + " is not known"
+                  : limit.words() + " is at least " + Words.number(v.lower()) + " " + unit;
       return known + "; " + line + "; " + (missing.isEmpty() ? "not bounded" : missing);
     }
     return measured(limit, v, finding)

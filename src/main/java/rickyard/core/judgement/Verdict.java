@@ -35,8 +35,11 @@ public record Verdict(
     requireNonNull(settle, "settle");
   }
 
-  /** Whether nothing was measured and the limit asks for nothing then: not to be shown. */
+  /**
+   * Whether too little was measured to judge it and the limit asks for nothing then: not to be
+   * shown.
+   */
   public boolean isSilent() {
-    return value.isEmpty() && limit.ifMissing() == IfMissing.SILENT;
+    return word == Word.CANNOT_JUDGE && limit.ifMissing() == IfMissing.SILENT;
   }
 }

@@ -6,11 +6,11 @@ import java.util.Optional;
 
 /** Picks the worst-placed limit among verdicts. */
 public final class WorstVerdict {
-  /** The worst first: by word, then severity, then chance of being over, then the limit's id. */
+  /** The worst first: by word, then chance of being over, then severity, then the limit's id. */
   public static final Comparator<Verdict> WORST_FIRST =
       Comparator.<Verdict, Word>comparing(Verdict::word, Comparator.reverseOrder())
-          .thenComparing(v -> v.limit().severity())
           .thenComparing(v -> v.pOver().orElse(0), Comparator.reverseOrder())
+          .thenComparing(v -> v.limit().severity())
           .thenComparing(v -> v.limit().id());
 
   private WorstVerdict() {}

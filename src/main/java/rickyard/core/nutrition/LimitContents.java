@@ -29,6 +29,9 @@ record LimitContents(Map<String, Measured> byItem, List<String> missing, List<St
     Map<String, DietItem> unsettled = new TreeMap<>();
     double silentShare = 0;
     for (DietItem item : items) {
+      if (!item.portion().food().isForage() && isOfForageOnly(code, standards)) {
+        continue;
+      }
       Optional<Measured> value = admissible(item.portion().food(), code);
       value.ifPresent(v -> found.put(item.portion().food().key(), v));
       boolean isSettled = value.map(Measured::isBoundedAbove).orElse(false);
@@ -48,6 +51,11 @@ record LimitContents(Map<String, Measured> byItem, List<String> missing, List<St
           (high.isPresent() ? stoodIn : missing).add(key);
         });
     return new LimitContents(found, missing, stoodIn);
+  }
+
+  /** Whether a content comes with forage alone: nothing else adds to it. */
+  private static boolean isOfForageOnly(AnalyteCode code, FeedingStandards standards) {
+    return standards.settings().words("forage_only_contents").contains(code.value());
   }
 
   private static Optional<Measured> admissible(Foodstuff food, AnalyteCode code) {

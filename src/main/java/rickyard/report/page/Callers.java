@@ -19,7 +19,13 @@ public final class Callers {
 
   /** A horse in a call. */
   public record Item(
-      String anchor, String horse, String when, String say, String why, String figure) {}
+      String anchor,
+      String horse,
+      String when,
+      String say,
+      String why,
+      String figure,
+      String register) {}
 
   /** A call to one client. */
   public record Call(String client, String phone, String dial, String adviser, List<Item> items) {}
@@ -72,7 +78,15 @@ public final class Callers {
         horse.priority() == Priority.CALL_NOW ? "now" : "today",
         Harmless.sentence(horse.say()),
         Harmless.sentence(horse.reason()),
-        figure(horse));
+        figure(horse),
+        register(view, horse));
+  }
+
+  /** The row that says to the next morning what this client was told. */
+  private static String register(MorningView view, HorseAdvice horse) {
+    var diet = horse.after();
+    String verdict = diet == null ? "" : diet.verdict();
+    return Harmless.line(view.asOf() + "," + horse.horse() + ",told," + verdict + ",,YOUR NAME,");
   }
 
   /** The figure behind the call; empty where no limit gives one. */

@@ -556,4 +556,33 @@ class SettlementTest {
   void aLotWithoutReportSaysSo() {
     assertEquals("no report of it was read", settle(List.of()).find("N2", "").orElseThrow().why());
   }
+
+  @Test
+  void oneFileForEachSampleOfAReportIsNoRevision() {
+    List<Lot> lots = List.of(N2, Reports.lot("K7", Optional.empty()));
+    Settled settled =
+        settle(
+            List.of(fin("d1", "R-1", sugars("N2", 8, 1)), fin("d2", "R-1", sugars("K7", 12, 1))),
+            lots,
+            List.of(),
+            List.of());
+
+    assertEquals(9, nsc(settled, "N2"), 1e-12);
+    assertEquals(13, nsc(settled, "K7"), 1e-12);
+  }
+
+  @Test
+  void theSameFiguresUnderTwoLotsAreAQuestion() {
+    List<Lot> lots = List.of(N2, Reports.lot("K7", Optional.empty()));
+    Settled settled =
+        settle(
+            List.of(fin("d1", "R-1", sugars("N2", 8, 1)), fin("d2", "R-1", sugars("K7", 8, 1))),
+            lots,
+            List.of(),
+            List.of());
+
+    assertFalse(hasAnalysis(settled, "N2"));
+    assertFalse(hasAnalysis(settled, "K7"));
+    question(settled, "which-revision");
+  }
 }

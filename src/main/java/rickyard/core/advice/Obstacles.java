@@ -1,0 +1,51 @@
+package rickyard.core.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.core.nutrition.Diet;
+import rickyard.core.nutrition.Floor;
+import rickyard.core.nutrition.NutrientLine;
+import rickyard.core.nutrition.NutrientStatus;
+
+/** What stands against feeding a diet besides the limits, and what it falls short of. */
+final class Obstacles {
+  private Obstacles() {}
+
+  /** Something that stands against feeding a diet besides the limits. */
+  record Obstacle(String code, String words) {}
+
+  static List<Obstacle> of(Diet diet) {
+    List<Obstacle> found = new ArrayList<>();
+    Floor floor = diet.intake().floor();
+    if (floor == Floor.REFUSE || floor == Floor.NEEDS_VET_PLAN) {
+      found.add(new Obstacle("floor-" + floor.code(), diet.intake().words()));
+    }
+    if (diet.intake().isStrawOverHardCap()) {
+      found.add(new Obstacle("straw", "more straw than is allowed for its type"));
+    }
+    for (NutrientLine line : diet.lines().values()) {
+      if (line.status() == NutrientStatus.ABOVE_CEILING) {
+        found.add(
+            new Obstacle(
+                "ceiling-" + line.nutrient().code(),
+                line.nutrient().code() + " may pass what is tolerated"));
+      }
+    }
+    return found;
+  }
+
+  static SortedMap<String, Double> shortfalls(Diet diet) {
+    SortedMap<String, Double> short_ = new TreeMap<>();
+    for (NutrientLine line : diet.lines().values()) {
+      if (line.status() == NutrientStatus.BELOW && line.requirement().isPresent()) {
+        double missing = line.requirement().getAsDouble() - line.supply().best();
+        if (missing > 0) {
+          short_.put(line.nutrient().code(), missing);
+        }
+      }
+    }
+    return short_;
+  }
+}

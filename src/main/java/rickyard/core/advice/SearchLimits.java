@@ -1,0 +1,71 @@
+package rickyard.core.advice;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import rickyard.core.judgement.Bound;
+import rickyard.core.judgement.HorseGroups;
+import rickyard.core.judgement.IfMissing;
+import rickyard.core.judgement.Limit;
+import rickyard.core.judgement.LimitSubject;
+import rickyard.core.judgement.Severity;
+import rickyard.core.judgement.Verdict;
+import rickyard.core.quantity.Basis;
+import rickyard.core.quantity.Unit;
+import rickyard.core.remedy.CheckedLimit;
+import rickyard.core.remedy.DietLimit;
+import rickyard.core.remedy.MealLimit;
+
+/**
+ * The limits of a horse as the search for remedies takes them; those that ask for a change bind.
+ */
+final class SearchLimits {
+  private SearchLimits() {}
+
+  private static boolean isBinding(Limit limit) {
+    return limit.severity() == Severity.STOP || limit.severity() == Severity.CHANGE;
+  }
+
+  static List<DietLimit> ofDiet(HorseGroups groups, List<Limit> limits) {
+    return groups.limits(limits, LimitSubject.DIET).stream()
+        .filter(SearchLimits::isBinding)
+        .filter(l -> l.unit().basis() == Basis.DRY_MATTER)
+        .map(
+            l ->
+                new DietLimit(
+                    l.id(),
+                    l.quantity(),
+                    l.words(),
+                    l.value(),
+                    l.bound() == Bound.MAX,
+                    l.guardFactor(),
+                    l.ifMissing() == IfMissing.ASK))
+        .toList();
+  }
+
+  static List<MealLimit> ofMeal(HorseGroups groups, List<Limit> limits, double bodyWeightKg) {
+    return groups.limits(limits, LimitSubject.BUCKET_MEAL).stream()
+        .filter(SearchLimits::isBinding)
+        .map(
+            l ->
+                new MealLimit(
+                    l.id(),
+                    l.quantity(),
+                    l.words(),
+                    l.value() * (l.unit().unit() == Unit.G_PER_KG ? bodyWeightKg : 1),
+                    l.guardFactor()))
+        .toList();
+  }
+
+  static CheckedLimit checked(Verdict verdict) {
+    return new CheckedLimit(
+        verdict.limit().id(),
+        verdict.limit().words(),
+        verdict.limit().value(),
+        verdict.limit().unit().text(),
+        verdict.value().map(v -> OptionalDouble.of(v.best())).orElseGet(OptionalDouble::empty),
+        verdict.value().map(v -> OptionalDouble.of(v.u())).orElseGet(OptionalDouble::empty),
+        verdict.pOver(),
+        verdict.word().code(),
+        isBinding(verdict.limit()));
+  }
+}

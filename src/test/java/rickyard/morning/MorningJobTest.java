@@ -1,0 +1,80 @@
+package rickyard.morning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.batch.core.BatchStatus;
+import org.springframework.batch.core.job.JobExecution;
+import org.springframework.batch.core.job.JobInstance;
+import org.springframework.batch.core.job.parameters.JobParameters;
+import org.springframework.batch.infrastructure.item.ExecutionContext;
+import rickyard.ledger.Ledger;
+
+class MorningJobTest {
+  @TempDir Path folder;
+  private Ledger ledger;
+  private MorningJob job;
+
+  @BeforeEach
+  void open() {
+    ledger = Ledger.open(folder);
+    job = new MorningJob(ledger);
+  }
+
+  @AfterEach
+  void close() {
+    ledger.close();
+  }
+
+  private static Long attempt(JobParameters parameters) {
+    return parameters.getLong("attempt");
+  }
+
+  private JobExecution execution(BatchStatus status) {
+    JobParameters parameters = job.nextParameters("a", false);
+    JobInstance instance = job.repository().createJobInstance(MorningJob.NAME, parameters);
+    JobExecution execution =
+        job.repository().createJobExecution(instance, parameters, new ExecutionContext());
+    execution.setStatus(status);
+    job.repository().update(execution);
+    return execution;
+  }
+
+  @Test
+  void theFirstAttemptOfAMorningIsNumberZero() {
+    assertEquals(0L, attempt(job.nextParameters("a", false)));
+  }
+
+  @Test
+  void anInstanceThatAKillLeftWithoutAnExecutionIsPassedOver() {
+    job.repository().createJobInstance(MorningJob.NAME, job.nextParameters("a", false));
+
+    assertEquals(1L, attempt(job.nextParameters("a", true)));
+  }
+
+  @Test
+  void anInterruptedAttemptIsGoneOnWithOnlyWhenItIsResumed() {
+    execution(BatchStatus.FAILED);
+
+    assertEquals(0L, attempt(job.nextParameters("a", true)));
+    assertEquals(1L, attempt(job.nextParameters("a", false)));
+  }
+
+  @Test
+  void aCompletedAttemptIsNeverStartedAgain() {
+    execution(BatchStatus.COMPLETED);
+
+    assertEquals(1L, attempt(job.nextParameters("a", true)));
+  }
+
+  @Test
+  void anotherMorningStartsAtZero() {
+    execution(BatchStatus.FAILED);
+
+    assertEquals(0L, attempt(job.nextParameters("b", true)));
+  }
+}
