@@ -18,6 +18,7 @@ import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseAdviser;
 import rickyard.core.advice.Larder;
 import rickyard.core.advice.TracedDiet;
+import rickyard.core.forage.AccountedAnalysis;
 import rickyard.core.forage.Analysis;
 import rickyard.core.forage.AnalysisMaker;
 import rickyard.core.forage.AnalyteCode;
@@ -35,6 +36,7 @@ import rickyard.core.judgement.LotJudge;
 import rickyard.core.judgement.Suitability;
 import rickyard.core.judgement.Verdict;
 import rickyard.core.nutrition.Horse;
+import rickyard.core.quantity.Measured;
 import rickyard.core.remedy.MassUnit;
 import rickyard.intake.ReadDocument;
 import rickyard.registers.BadRow;
@@ -194,17 +196,31 @@ final class Pipeline {
   private static SortedMap<String, String> whyNotJudged(SettledMorning morning) {
     SortedMap<String, String> why = new TreeMap<>();
     for (InForce entry : morning.settled().inForce()) {
-      String reason =
-          entry
-              .analysis()
-              .map(a -> a.whyLeftOut(AnalyteCode.NSC_WSC))
-              .filter(left -> !left.isEmpty())
-              .orElse(entry.analysis().isEmpty() ? entry.why() : "");
+      String reason = entry.analysis().map(Pipeline::whyNoSugar).orElse(entry.why());
       if (!reason.isEmpty()) {
         why.put(entry.subject(), reason);
       }
     }
     return why;
+  }
+
+  /** Why an analysis gives no WSC + starch; empty where it gives one. */
+  private static String whyNoSugar(AccountedAnalysis analysis) {
+    if (isKnown(analysis, AnalyteCode.NSC_WSC)) {
+      return "";
+    }
+    String left = analysis.whyLeftOut(AnalyteCode.NSC_WSC);
+    if (!left.isEmpty()) {
+      return left;
+    }
+    return Stream.of(AnalyteCode.WSC, AnalyteCode.STARCH)
+        .filter(code -> !isKnown(analysis, code))
+        .map(code -> "its report gives no " + code)
+        .collect(Collectors.joining(", "));
+  }
+
+  private static boolean isKnown(AccountedAnalysis analysis, AnalyteCode code) {
+    return analysis.analysis().find(code).map(Measured::isBoundedAbove).orElse(false);
   }
 
   /** Lots whose analysis rests on other documents than last time and whose verdict changed. */

@@ -95,7 +95,7 @@ public final class HorseAdviser {
         List.copyOf(groups.groups()),
         ruling.priority(),
         ruling.reason(),
-        CallWords.say(horse, ruling, then, isAcute(horse)),
+        CallWords.say(horse, ruling, coming, then, isAcute(horse), remedies.proposals()),
         before,
         problems.isEmpty() ? after : null,
         changes(horse, coming, accepted, before, after),

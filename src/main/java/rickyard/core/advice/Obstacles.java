@@ -22,8 +22,8 @@ final class Obstacles {
     if (floor == Floor.REFUSE || floor == Floor.NEEDS_VET_PLAN) {
       found.add(new Obstacle("floor-" + floor.code(), diet.intake().words()));
     }
-    if (diet.intake().isStrawOverHardCap()) {
-      found.add(new Obstacle("straw", "more straw than is allowed for its type"));
+    if (diet.intake().isStrawOverUsualCap()) {
+      found.add(new Obstacle("straw", "more straw than is usual for its type"));
     }
     for (NutrientLine line : diet.lines().values()) {
       if (line.status() == NutrientStatus.ABOVE_CEILING) {

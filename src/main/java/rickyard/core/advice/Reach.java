@@ -152,7 +152,7 @@ final class Reach {
         new Candidate(
             food.id(),
             food.batch(),
-            food.name(),
+            food.isStraw() ? food.name() + " (" + food.role() + ")" : food.name(),
             isLot ? CandidateKind.LOT : CandidateKind.FEED,
             food.role(),
             food.form(),

@@ -178,7 +178,10 @@ final class RemedyFinder {
     double today = then.stream().mapToDouble(Portion::kgDm).sum();
     double ceiling = Math.max(rule.usualMax() * horse.bodyWeightKg() / 100, today);
     return new IntakeRange(
-        Math.min(floor, ceiling), ceiling, Math.min(floor, ceiling), rule.strawHardPercent() / 100);
+        Math.min(floor, ceiling),
+        ceiling,
+        Math.min(floor, ceiling),
+        rule.strawUsualPercent() / 100);
   }
 
   private List<NutrientNeed> needs() {
