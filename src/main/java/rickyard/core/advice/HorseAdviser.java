@@ -75,6 +75,7 @@ public final class HorseAdviser {
         PriorityRule.rule(
             new PriorityRule.Facts(
                 before,
+                coming.isChanged() ? summary(horse, groups, now, requirements) : before,
                 after,
                 lotLimits(groups, then),
                 isFedSoon(coming),

@@ -23,6 +23,8 @@ final class PriorityRule {
    * What the rule looks at.
    *
    * @param before the diet of the last finished morning, null if unknown
+   * @param present the diet of the ration in force today, before any delivery takes a place in it;
+   *     null if unknown
    * @param after the diet as it will be fed, null if it cannot be computed
    * @param lotLimits verdicts on a lot that is all of the horse's forage
    * @param fedSoon whether what is judged is fed now or opens within two days
@@ -35,6 +37,7 @@ final class PriorityRule {
    */
   record Facts(
       @Nullable DietSummary before,
+      @Nullable DietSummary present,
       @Nullable DietSummary after,
       List<LimitLine> lotLimits,
       boolean fedSoon,
@@ -166,7 +169,7 @@ final class PriorityRule {
 
   private static boolean potassiumRose(Facts facts) {
     Double now = potassium(facts.after());
-    Double then = potassium(facts.before());
+    Double then = potassium(facts.present());
     return facts.rationChanged() && now != null && (then == null || now > then * (1 + 1e-9));
   }
 

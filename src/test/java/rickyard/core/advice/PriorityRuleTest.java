@@ -42,6 +42,7 @@ class PriorityRuleTest {
     return new PriorityRule.Facts(
         diet(100, line("nsc_wsc", "change", "clears", 0.0)),
         diet(100, line),
+        diet(100, line),
         List.of(),
         fedSoon,
         told,
@@ -93,6 +94,7 @@ class PriorityRuleTest {
         new PriorityRule.Facts(
             diet(100, k),
             diet(100, k),
+            diet(100, k),
             List.of(),
             true,
             null,
@@ -103,6 +105,7 @@ class PriorityRuleTest {
             List.of());
     PriorityRule.Facts risen =
         new PriorityRule.Facts(
+            diet(100, k),
             diet(100, k),
             diet(120, k),
             List.of(),
@@ -115,6 +118,7 @@ class PriorityRuleTest {
             List.of());
     PriorityRule.Facts sameHay =
         new PriorityRule.Facts(
+            diet(100, k),
             diet(100, k),
             diet(120, k),
             List.of(),
@@ -142,7 +146,17 @@ class PriorityRuleTest {
     PriorityRule.Ruling ruling =
         PriorityRule.rule(
             new PriorityRule.Facts(
-                null, null, List.of(), true, null, false, false, false, false, List.of("row 3")));
+                null,
+                null,
+                null,
+                List.of(),
+                true,
+                null,
+                false,
+                false,
+                false,
+                false,
+                List.of("row 3")));
 
     assertEquals(Priority.ASK, ruling.priority());
     assertEquals("cannot be judged: row 3", ruling.reason());
