@@ -79,7 +79,8 @@ final class AnalysisRows {
         .contents()
         .forEach(
             (code, value) -> {
-              if (value.evidence() instanceof Evidence.Derived) {
+              // A lower bound from partial evidence is no value of the sample.
+              if (value.evidence() instanceof Evidence.Derived && value.isBoundedAbove()) {
                 found.put(code, value);
               }
             });
@@ -181,17 +182,13 @@ final class AnalysisRows {
         .analysis()
         .contents()
         .forEach(
-            (code, value) ->
+            (code, value) -> {
+              if (value.isBoundedAbove()) {
                 rows.add(
                     derivedRow(
-                        "",
-                        "",
-                        entry.subject(),
-                        entry.batch(),
-                        Optional.empty(),
-                        "",
-                        code,
-                        value)));
+                        "", "", entry.subject(), entry.batch(), Optional.empty(), "", code, value));
+              }
+            });
     return rows;
   }
 

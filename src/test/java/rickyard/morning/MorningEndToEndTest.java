@@ -157,6 +157,23 @@ class MorningEndToEndTest {
   }
 
   @Test
+  void aLowerBoundFromPartialEvidenceIsNoValueOfTheSample() throws IOException {
+    Path office = folder.resolve("partial");
+    Files.createDirectories(office.resolve("inbox"));
+    Files.writeString(
+        office.resolve("inbox/report.csv"), "Lot,FIELD-8\n" + LONG, StandardCharsets.UTF_8);
+
+    MorningEnd end = run(office, DAY);
+
+    List<String> derived =
+        rows(end.out().resolve("analyses.csv")).stream()
+            .filter(r -> "derived".equals(r.get("origin")))
+            .map(r -> r.get("analyte"))
+            .toList();
+    assertEquals(List.of("NSC_WSC"), derived);
+  }
+
+  @Test
   void oddFilesEachEndInOneRowAndTheGoodReportIsAsWithoutThem() throws IOException {
     Path office = skeleton();
     run(office, DAY);
