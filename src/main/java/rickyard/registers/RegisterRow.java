@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import rickyard.core.quantity.Pound;
 import rickyard.tables.TableProblem;
 
 /**
@@ -20,7 +21,6 @@ import rickyard.tables.TableProblem;
  * cannot be understood comes out as if it were blank, and the row is bad.
  */
 final class RegisterRow {
-  private static final double KG_PER_LB = 0.45359237;
   private static final int LONGEST_CELL = 10_000;
   private static final int LONGEST_KEY = 200;
   private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
@@ -152,7 +152,7 @@ final class RegisterRow {
   OptionalDouble mass(String base, boolean zeroToo, double highKg) {
     String column = massColumn(base);
     boolean pounds = column.endsWith("lb");
-    double perKg = pounds ? KG_PER_LB : 1;
+    double perKg = pounds ? Pound.KG : 1;
     String range =
         (zeroToo ? "a weight from 0 to " : "a weight above 0 to ")
             + Math.round(highKg / perKg)

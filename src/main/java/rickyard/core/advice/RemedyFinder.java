@@ -111,9 +111,7 @@ final class RemedyFinder {
 
   /** The ration on a day of the changeover from what is fed now to the ration given as goal. */
   List<Portion> onDay(int day) {
-    IntakeRule rule = standards.intakeRule(horse);
-    double judged = standards.settings().lowEndKg(horse);
-    double floor = (horse.vetPlan() ? rule.refuseBelow() : rule.vetBelow()) * judged / 100;
+    double floor = forageFloorKgDm();
     ChangeoverPlan plan =
         Changeover.plan(
             new ChangeoverRequest(
@@ -171,10 +169,16 @@ final class RemedyFinder {
     return item;
   }
 
+  /** Least forage of any day, kg of dry matter: the vet's line, or the last one with a vet plan. */
+  private double forageFloorKgDm() {
+    IntakeRule rule = standards.intakeRule(horse);
+    double percent = horse.vetPlan() ? rule.refuseBelow() : rule.vetBelow();
+    return percent * standards.settings().lowEndKg(horse) / 100;
+  }
+
   private IntakeRange intake() {
     IntakeRule rule = standards.intakeRule(horse);
-    double judged = standards.settings().lowEndKg(horse);
-    double floor = (horse.vetPlan() ? rule.refuseBelow() : rule.vetBelow()) * judged / 100;
+    double floor = forageFloorKgDm();
     double today = then.stream().mapToDouble(Portion::kgDm).sum();
     double ceiling = Math.max(rule.usualMax() * horse.bodyWeightKg() / 100, today);
     return new IntakeRange(
@@ -229,9 +233,7 @@ final class RemedyFinder {
     if (remedy.then().isEmpty()) {
       return new ChangeoverPlan(List.of(), false, List.of());
     }
-    double judged = standards.settings().lowEndKg(horse);
-    IntakeRule rule = standards.intakeRule(horse);
-    double floor = (horse.vetPlan() ? rule.refuseBelow() : rule.vetBelow()) * judged / 100;
+    double floor = forageFloorKgDm();
     return Changeover.plan(
         new ChangeoverRequest(
             amounts(now),

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import rickyard.core.quantity.Cites;
+import rickyard.core.quantity.Pound;
 
 /**
  * A ration of the register in kg as fed per day.
@@ -18,7 +19,6 @@ import rickyard.core.quantity.Cites;
  * @param problems why the others are not; empty if the ration is complete
  */
 public record RationAmounts(List<Portion> portions, List<AmountProblem> problems) {
-  private static final double KG_PER_LB = 0.45359237;
   private static final List<String> MEASURES = List.of("bale", "flake", "net", "scoop");
 
   public RationAmounts {
@@ -86,7 +86,7 @@ public record RationAmounts(List<Portion> portions, List<AmountProblem> problems
     }
     return switch (unit) {
       case "kg" -> OptionalDouble.of(item.amount());
-      case "lb" -> OptionalDouble.of(item.amount() * KG_PER_LB);
+      case "lb" -> OptionalDouble.of(item.amount() * Pound.KG);
       case "pct_bw" -> OptionalDouble.of(item.amount() * horse.bodyWeightKg() / 100);
       case "ad-lib" -> OptionalDouble.empty();
       default -> {

@@ -15,21 +15,20 @@ public enum Unit {
   G_PER_KG("g/kg", Dimension.MASS_SHARE, 1_000, 1),
   MG_PER_KG("mg/kg", Dimension.MASS_SHARE, 1, 1),
   UG_PER_KG("ug/kg", Dimension.MASS_SHARE, 1, 1_000),
-  G_PER_LB("g/lb", Dimension.MASS_SHARE, 1_000, Unit.KG_PER_LB),
-  MG_PER_LB("mg/lb", Dimension.MASS_SHARE, 1, Unit.KG_PER_LB),
+  G_PER_LB("g/lb", Dimension.MASS_SHARE, 1_000, Pound.KG),
+  MG_PER_LB("mg/lb", Dimension.MASS_SHARE, 1, Pound.KG),
   MCAL_PER_KG("Mcal/kg", Dimension.ENERGY_DENSITY, 1, 1),
-  MCAL_PER_LB("Mcal/lb", Dimension.ENERGY_DENSITY, 1, Unit.KG_PER_LB),
+  MCAL_PER_LB("Mcal/lb", Dimension.ENERGY_DENSITY, 1, Pound.KG),
   KCAL_PER_KG("kcal/kg", Dimension.ENERGY_DENSITY, 1, 1_000),
-  KCAL_PER_LB("kcal/lb", Dimension.ENERGY_DENSITY, 1, 1_000 * Unit.KG_PER_LB),
+  KCAL_PER_LB("kcal/lb", Dimension.ENERGY_DENSITY, 1, 1_000 * Pound.KG),
   MJ_PER_KG("MJ/kg", Dimension.ENERGY_DENSITY, 1, Unit.MJ_PER_MCAL),
-  MJ_PER_LB("MJ/lb", Dimension.ENERGY_DENSITY, 1, Unit.MJ_PER_MCAL * Unit.KG_PER_LB),
+  MJ_PER_LB("MJ/lb", Dimension.ENERGY_DENSITY, 1, Unit.MJ_PER_MCAL * Pound.KG),
   IU_PER_KG("IU/kg", Dimension.ACTIVITY, 1, 1),
-  IU_PER_LB("IU/lb", Dimension.ACTIVITY, 1, Unit.KG_PER_LB),
+  IU_PER_LB("IU/lb", Dimension.ACTIVITY, 1, Pound.KG),
   IU_PER_G("IU/g", Dimension.ACTIVITY, 1_000, 1),
   CFU_PER_G("CFU/g", Dimension.COUNT, 1, 1),
   ONE("1", Dimension.NUMBER, 1, 1);
 
-  private static final double KG_PER_LB = 0.45359237;
   private static final double MJ_PER_MCAL = 4.184;
 
   private final String code;

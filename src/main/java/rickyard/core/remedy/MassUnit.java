@@ -1,9 +1,11 @@
 package rickyard.core.remedy;
 
+import rickyard.core.quantity.Pound;
+
 /** The unit of the scale that amounts are weighed on. */
 public enum MassUnit {
   KG("kg", 1),
-  LB("lb", 0.45359237);
+  LB("lb", Pound.KG);
 
   private final String code;
   private final double kg;

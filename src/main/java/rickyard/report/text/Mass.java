@@ -3,14 +3,12 @@ package rickyard.report.text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import rickyard.core.quantity.Pound;
 
 /** Amounts on the scale: kept in kg, shown in kg or lb. */
 public enum Mass {
   KG,
   LB;
-
-  /** 1 lb = 0.45359237 kg, exact by definition. */
-  private static final double KG_PER_POUND = 0.45359237;
 
   private static final int SMALL_DECIMALS = 3;
   private static final double SMALL = 0.1;
@@ -23,7 +21,7 @@ public enum Mass {
 
   /** Pounds of that many kilograms, not rounded. */
   public static double pounds(double kg) {
-    return kg / KG_PER_POUND;
+    return kg / Pound.KG;
   }
 
   /** The unit's sign. */
