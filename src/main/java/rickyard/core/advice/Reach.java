@@ -23,8 +23,6 @@ import rickyard.core.remedy.Stock;
 
 /** What a client can get hold of for a horse, as the search for remedies sees it. */
 final class Reach {
-  private static final double KG_PER_TONNE = 1000;
-
   private final Larder larder;
   private final List<Delivery> deliveries;
   private final List<Limit> limits;
@@ -72,7 +70,7 @@ final class Reach {
       if (keeps(feed)) {
         larder
             .find(feed.id(), feed.batch())
-            .map(food -> item(food, stock(feed), label(feed)))
+            .map(food -> item(food, Stock.of(feed), Label.of(feed)))
             .ifPresent(item -> found.put(item.food().key(), item));
       }
     }
@@ -84,8 +82,8 @@ final class Reach {
     Optional<Lot> lot = larder.findLot(food.id());
     Optional<Feed> feed = larder.findFeed(food.id(), food.batch());
     Stock stock =
-        lot.map(l -> stock(l, clientId, 0)).or(() -> feed.map(this::stock)).orElse(Stock.UNKNOWN);
-    return item(food, stock, feed.map(Reach::label).orElse(Label.NONE));
+        lot.map(l -> stock(l, clientId, 0)).or(() -> feed.map(Stock::of)).orElse(Stock.UNKNOWN);
+    return item(food, stock, feed.map(Label::of).orElse(Label.NONE));
   }
 
   private boolean isInReach(Lot lot, String clientId) {
@@ -117,32 +115,12 @@ final class Reach {
     double total = (isOpen ? lot.stockKg().orElse(0) : 0) + delivered;
     boolean isKnown = total > 0 || lot.stockKg().isPresent();
     double others = Math.max(0, usePerDay.getOrDefault(lot.id(), 0.0) - ownUseKg);
-    OptionalDouble price =
-        lot.pricePerTonne().isPresent()
-            ? OptionalDouble.of(lot.pricePerTonne().getAsDouble() / KG_PER_TONNE)
-            : OptionalDouble.empty();
+    Stock own = Stock.of(lot, others);
     return new Stock(
-        isKnown ? OptionalDouble.of(total) : OptionalDouble.empty(), others, lot.baleKg(), price);
-  }
-
-  private Stock stock(Feed feed) {
-    boolean isPriced = feed.bagKg().isPresent() && feed.pricePerBag().isPresent();
-    return new Stock(
-        OptionalDouble.empty(),
-        0,
-        feed.bagKg(),
-        isPriced
-            ? OptionalDouble.of(feed.pricePerBag().getAsDouble() / feed.bagKg().getAsDouble())
-            : OptionalDouble.empty());
-  }
-
-  private static Label label(Feed feed) {
-    return new Label(
-        feed.fullRateLow(),
-        feed.fullRateHigh(),
-        feed.doseLowKg(),
-        feed.doseHighKg(),
-        feed.complete());
+        isKnown ? OptionalDouble.of(total) : OptionalDouble.empty(),
+        others,
+        own.unitKg(),
+        own.pricePerKg());
   }
 
   private Item item(Foodstuff food, Stock stock, Label label) {
