@@ -39,11 +39,16 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
     SortedMap<String, String> fields = new TreeMap<>();
     for (int i = 0; i < lines.size(); i++) {
       List<Piece> pieces = lines.get(i).pieces();
+      if (isPairs(lines.get(i))) {
+        pair(pieces, cell, fields);
+        continue;
+      }
       Optional<Piece> piece =
           i == lines.size() - 1
               ? Columns.over(pieces, cell, certain)
               : Columns.spanning(pieces, cell, certain);
-      piece.ifPresent(p -> add(p, texts, fields));
+      List<Piece> names = BareNames.in(lines.get(i));
+      piece.ifPresent(p -> add(p, names.contains(p), texts, fields));
     }
     for (Line line : fieldLines) {
       String field = line.pieces().get(0).field().map(FieldMark::field).orElse("");
@@ -54,7 +59,40 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
     return new Heading(text, dictionary.read(text, Dictionary.IN_HEADING), fields);
   }
 
-  private static void add(Piece piece, List<String> texts, SortedMap<String, String> fields) {
+  /** 'Sample | A | | Sample | B': the same field side by side, each with its value beside it. */
+  static boolean isPairs(Line line) {
+    List<Piece> pieces = line.pieces();
+    if (pieces.size() < 4 || pieces.size() % 2 != 0) {
+      return false;
+    }
+    String field = pieces.get(0).field().map(FieldMark::field).orElse("");
+    for (int i = 0; i < pieces.size(); i += 2) {
+      Optional<FieldMark> name = pieces.get(i).field().filter(f -> f.value().isEmpty());
+      boolean value = pieces.get(i + 1).field().isEmpty() && !pieces.get(i + 1).isHeadingWord();
+      if (name.filter(f -> f.field().equals(field)).isEmpty() || !value) {
+        return false;
+      }
+    }
+    return OF_SAMPLE.contains(field);
+  }
+
+  /** The pair of the block that a cell stands in: the last one that begins left of it. */
+  private static void pair(List<Piece> pieces, Cell cell, SortedMap<String, String> fields) {
+    for (int i = 0; i < pieces.size(); i += 2) {
+      boolean begun = i == 0 || pieces.get(i).cell().left() < cell.right();
+      if (begun) {
+        fields.put(
+            pieces.get(i).field().map(FieldMark::field).orElse("sample"), pieces.get(i + 1).text());
+      }
+    }
+  }
+
+  private static void add(
+      Piece piece, boolean name, List<String> texts, SortedMap<String, String> fields) {
+    if (name) {
+      fields.put("sample", piece.text());
+      return;
+    }
     Optional<FieldMark> field =
         piece.field().filter(f -> !f.value().isEmpty() && OF_SAMPLE.contains(f.field()));
     if (field.isPresent()) {

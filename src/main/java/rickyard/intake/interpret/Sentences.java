@@ -41,6 +41,16 @@ final class Sentences {
           Kind.METHOD,
           Kind.FILLER);
 
+  private static final Set<Kind> WITHOUT_ANALYTES = without(Kind.ANALYTE);
+  private static final Set<String> ON =
+      Set.of("on", "in", "auf", "im", "sur", "en", "sobre", "op", "je", "pro", "per");
+
+  private static Set<Kind> without(Kind kind) {
+    Set<Kind> kinds = EnumSet.copyOf(KINDS);
+    kinds.remove(kind);
+    return kinds;
+  }
+
   private final Dictionary dictionary;
 
   Sentences(Dictionary dictionary) {
@@ -90,7 +100,7 @@ final class Sentences {
 
   private Optional<OfBasis> sentence(String text, int at, boolean alone) {
     String sentence = benign(text);
-    Meaning meaning = dictionary.read(sentence, KINDS);
+    Meaning meaning = understood(sentence);
     Optional<String> basis = meaning.basis();
     if (basis.isEmpty()
         || meaning.has(Kind.NOT)
@@ -105,6 +115,33 @@ final class Sentences {
           : Optional.empty();
     }
     return clause(sentence, at);
+  }
+
+  /**
+   * What a sentence says. 'Results in g per kg of dry matter' names no analyte: where every word is
+   * understood without one, and a unit or 'on' leads to it, dry matter is the basis.
+   */
+  private Meaning understood(String sentence) {
+    Meaning meaning = dictionary.read(sentence, KINDS);
+    if (meaning.basis().isPresent()) {
+      return meaning;
+    }
+    Meaning bare = dictionary.read(sentence, WITHOUT_ANALYTES);
+    return bare.unknown().isEmpty() && bare.basis().isPresent() && leadsToBasis(bare)
+        ? bare
+        : meaning;
+  }
+
+  private static boolean leadsToBasis(Meaning meaning) {
+    boolean led = false;
+    for (Phrase phrase : meaning.phrases()) {
+      if (phrase.kind() == Kind.BASIS) {
+        return led;
+      }
+      boolean on = phrase.kind() == Kind.FILLER && phrase.words().stream().anyMatch(ON::contains);
+      led = phrase.kind() == Kind.UNIT || on || (led && phrase.kind() == Kind.FILLER);
+    }
+    return false;
   }
 
   /** The one clause of a sentence with unknown words that names the basis of the results. */

@@ -141,7 +141,8 @@ final class Walk {
     }
     if (isFieldHeads(line) && next.filter(n -> !n.isItem()).isPresent()) {
       fieldsBelow(line, next.get());
-    } else if (next.filter(Line::isItem).isPresent() && isStrangeHeading(line)) {
+    } else if (next.filter(Line::isItem).isPresent()
+        && (isStrangeHeading(line) || BareNames.areOver(line, next.get(), certain))) {
       pending.add(line);
     } else if (isFieldLine(line)) {
       pendingFields.add(line);
@@ -225,6 +226,9 @@ final class Walk {
 
   /** 'Sample A Sample B': the same field side by side, each with its value. */
   private static boolean isSampleHeading(Line line) {
+    if (Header.isPairs(line)) {
+      return true;
+    }
     List<FieldMark> fields =
         line.pieces().stream().map(Piece::field).flatMap(Optional::stream).toList();
     return fields.size() >= 2

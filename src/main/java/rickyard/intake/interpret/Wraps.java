@@ -1,10 +1,12 @@
 package rickyard.intake.interpret;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import rickyard.intake.grid.Cell;
 
 /** Joins headings and labels that run over two lines: 'Crude' over 'protein'. */
@@ -12,6 +14,11 @@ final class Wraps {
   private final Dictionary dictionary;
   private final Dialect dialect;
   private final boolean certain;
+
+  private static final int FEWEST_WORDS = 4;
+  private static final Pattern ENDED = Pattern.compile("[.:;!?]\\s*$");
+  private static final Set<Kind> OF_SENTENCE =
+      EnumSet.of(Kind.SUBJECT, Kind.STATEMENT, Kind.HEDGE, Kind.NOT, Kind.EXCEPT);
 
   Wraps(Dictionary dictionary, Dialect dialect, boolean certain) {
     this.dictionary = dictionary;
@@ -27,7 +34,11 @@ final class Wraps {
               ? Optional.empty()
               : Optional.of(out.get(out.size() - 1));
       Optional<Line> both =
-          last.flatMap(upper -> label(upper, line).or(() -> heading(upper, line)));
+          last.flatMap(
+              upper ->
+                  label(upper, line)
+                      .or(() -> heading(upper, line))
+                      .or(() -> sentence(upper, line)));
       if (both.isPresent()) {
         out.set(out.size() - 1, both.get());
       } else {
@@ -92,6 +103,42 @@ final class Wraps {
     return used.size() == upper.pieces().size()
         ? Optional.of(new Line(lower.page(), lower.row(), pieces))
         : Optional.empty();
+  }
+
+  /**
+   * A sentence about the results that runs on: 'All results are expressed on a' above 'dry matter
+   * basis'. Half of it may say the opposite of the whole.
+   */
+  private Optional<Line> sentence(Line upper, Line lower) {
+    if (upper.pieces().size() != 1 || lower.pieces().size() != 1) {
+      return Optional.empty();
+    }
+    Piece above = upper.pieces().get(0);
+    Piece below = lower.pieces().get(0);
+    boolean runsOn =
+        lower.row() - upper.row() == 1
+            && isProse(above)
+            && !ENDED.matcher(above.text()).find()
+            && (!below.isLabel() || leadsOn(above))
+            && !below.isFigure()
+            && below.field().isEmpty();
+    boolean about = dictionary.read(above.text(), OF_SENTENCE).phrases().size() > 0;
+    return runsOn && about
+        ? Optional.of(new Line(lower.page(), lower.row(), List.of(join(above, below))))
+        : Optional.empty();
+  }
+
+  /** 'expressed as a percentage of': no line ends there. */
+  private boolean leadsOn(Piece piece) {
+    List<String> words = piece.heading().words();
+    List<String> last = words.subList(words.size() - 1, words.size());
+    return dictionary.read(last, EnumSet.of(Kind.FILLER)).isWhole();
+  }
+
+  private boolean isProse(Piece piece) {
+    return piece.heading().words().size() >= FEWEST_WORDS
+        && !piece.isLabel()
+        && piece.field().filter(f -> !f.field().equals("basis")).isEmpty();
   }
 
   private static boolean none(Line line) {
