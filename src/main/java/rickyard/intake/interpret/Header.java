@@ -18,7 +18,7 @@ import rickyard.intake.grid.Cell;
 record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, boolean certain) {
   /** Fields that tell one sample from another. */
   static final Set<String> OF_SAMPLE =
-      Set.of("lot", "sample", "lab_no", "batch", "material", "sampled", "cores");
+      Set.of("lot", "sample", "description", "lab_no", "batch", "material", "sampled", "cores");
 
   Header {
     lines = List.copyOf(lines);
@@ -33,8 +33,13 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
     return lines.isEmpty() && fieldLines.isEmpty();
   }
 
-  /** What stands over a cell. */
+  /** What stands over a cell, whatever else stands in its row. */
   Heading over(Cell cell) {
+    return over(cell, List.of());
+  }
+
+  /** What stands over a cell of a row. */
+  Heading over(Cell cell, List<Piece> row) {
     List<String> texts = new ArrayList<>();
     SortedMap<String, String> fields = new TreeMap<>();
     for (int i = 0; i < lines.size(); i++) {
@@ -45,7 +50,7 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
       }
       Optional<Piece> piece =
           i == lines.size() - 1
-              ? Columns.over(pieces, cell, certain)
+              ? Columns.over(pieces, cell, row, certain)
               : Columns.spanning(pieces, cell, certain);
       List<Piece> names = BareNames.in(lines.get(i));
       piece.ifPresent(p -> add(p, names.contains(p), texts, fields));
@@ -100,6 +105,24 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
     } else {
       texts.add(piece.text());
     }
+  }
+
+  /**
+   * The result column next to the left of the heading over a cell, if no other cell is under it.
+   */
+  Optional<Heading> freeResultBeside(Cell cell, List<Piece> others) {
+    if (lines.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Piece> last = lines.get(lines.size() - 1).pieces();
+    Optional<Piece> over = Columns.over(last, cell, certain);
+    int at = over.map(last::indexOf).orElse(0);
+    if (at < 1) {
+      return Optional.empty();
+    }
+    Cell beside = last.get(at - 1).cell();
+    boolean free = others.stream().noneMatch(o -> o.cell().overlap(beside) > 0);
+    return Optional.of(over(beside)).filter(h -> free && h.isResult());
   }
 
   /** Whether any of its columns is known to hold results. */

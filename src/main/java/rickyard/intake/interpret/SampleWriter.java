@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Doubt;
 import rickyard.core.forage.Sample;
@@ -22,6 +24,12 @@ import rickyard.intake.check.SampleChecks;
  */
 final class SampleWriter {
   private final Walk walk;
+
+  /** Straw holds so little of all but fibre that the low ends meant for hay would always ask. */
+  private static final double OF_STRAW = 0.25;
+
+  private static final Pattern STRAW =
+      Pattern.compile("(?i)\\b(?:straw|\\p{L}*stroh|paille|paja|\\p{L}*stro)\\b");
   private final Dates.Order order;
   private final List<Untaken> untaken = new ArrayList<>();
 
@@ -40,22 +48,32 @@ final class SampleWriter {
     List<Resolved> named =
         new OpenNames(walk.dictionary(), walk.statements(), settled.chosen()).settle();
     Checked checked = SampleChecks.of(figures(named, settled));
-    List<Resolved> last = named.stream().map(r -> held(r, checked, settled)).toList();
+    boolean straw = isStraw(draft);
+    List<Resolved> last = named.stream().map(r -> held(r, checked, settled, straw)).toList();
     List<Doubt> doubts = doubts(last);
     Optional<LocalDate> sampledOn =
         Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
     return new Sample(
-        draft.field("lot").isEmpty() ? draft.field("sample") : draft.field("lot"),
+        label(draft),
         draft.field("batch"),
         draft.field("lab_no").isEmpty() && !draft.field("lot").isEmpty()
             ? draft.field("sample")
             : draft.field("lab_no"),
-        draft.field("material"),
+        draft.field("material").isEmpty() ? draft.field("description") : draft.field("material"),
         sampledOn,
         cores(draft.field("cores")),
         last.stream().map(r -> r.toReading(walk.methods().of(r.code().value()))).toList(),
         doubts,
         checked.checks());
+  }
+
+  /** What the sample is called; a description is its name only where it has no other. */
+  private static String label(SampleDraft draft) {
+    return Stream.of("lot", "sample", "description")
+        .map(draft::field)
+        .filter(f -> !f.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 
   private static Figures figures(List<Resolved> named, Settled settled) {
@@ -76,7 +94,7 @@ final class SampleWriter {
   }
 
   /** A figure that a relation touches, or that is far from usual, waits for a person. */
-  private static Resolved held(Resolved resolved, Checked checked, Settled settled) {
+  private static Resolved held(Resolved resolved, Checked checked, Settled settled, boolean straw) {
     if (!resolved.trouble().isEmpty()) {
       return resolved;
     }
@@ -89,10 +107,16 @@ final class SampleWriter {
         resolved
             .value()
             .filter(
-                v -> v.upper() < rule.usualLow() * settled.share(v) || v.lower() > rule.usualHigh())
+                v ->
+                    v.upper() < rule.usualLow() * (straw ? OF_STRAW : 1) * settled.share(v)
+                        || v.lower() > rule.usualHigh())
             .isPresent();
     boolean tiny = resolved.value().filter(v -> v.lower() < v.upper()).isPresent();
     return unusual && !tiny ? resolved.withTrouble("outside-usual-range") : resolved;
+  }
+
+  private static boolean isStraw(SampleDraft draft) {
+    return STRAW.matcher(draft.field("material") + " " + draft.field("description")).find();
   }
 
   private static List<Doubt> doubts(List<Resolved> readings) {
@@ -113,11 +137,23 @@ final class SampleWriter {
       why = "share";
     } else if (finding.label().rule().use() == AnalyteRule.Use.LEAVE) {
       why = "not-used";
+    } else if (isMineralNotFound(finding)) {
+      why = "not-detected";
     }
     if (!why.isEmpty()) {
       untaken.add(new Untaken(finding.place(), finding.code() + " " + finding.raw(), why));
     }
     return why.isEmpty();
+  }
+
+  /** Without a limit of detection it is a mineral that was not reported; no limit asks for it. */
+  private static boolean isMineralNotFound(Finding finding) {
+    Figure.Form form = finding.figure().form();
+    boolean notFound = form == Figure.Form.NOT_DETECTED || form == Figure.Form.TRACE;
+    return notFound
+        && finding.limit().filter(Figure::hasNumber).isEmpty()
+        && Methods.isMineral(finding.code())
+        && !finding.code().equals("K");
   }
 
   private static OptionalInt cores(String text) {

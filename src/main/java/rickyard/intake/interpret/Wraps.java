@@ -11,8 +11,8 @@ import rickyard.intake.grid.Cell;
 
 /** Joins headings and labels that run over two lines: 'Crude' over 'protein'. */
 final class Wraps {
+  private final Piece.Reading reading;
   private final Dictionary dictionary;
-  private final Dialect dialect;
   private final boolean certain;
 
   private static final int FEWEST_WORDS = 4;
@@ -20,15 +20,30 @@ final class Wraps {
   private static final Set<Kind> OF_SENTENCE =
       EnumSet.of(Kind.SUBJECT, Kind.STATEMENT, Kind.HEDGE, Kind.NOT, Kind.EXCEPT);
 
-  Wraps(Dictionary dictionary, Dialect dialect, boolean certain) {
-    this.dictionary = dictionary;
-    this.dialect = dialect;
-    this.certain = certain;
+  Wraps(Piece.Reading reading) {
+    this.reading = reading;
+    this.dictionary = reading.dictionary();
+    this.certain = reading.certain();
   }
 
   List<Line> joined(List<Line> lines) {
     List<Line> out = new ArrayList<>();
-    for (Line line : lines) {
+    for (int at = 0; at < lines.size(); at++) {
+      Line line = lines.get(at);
+      Optional<Line> around =
+          at + 2 < lines.size() ? around(lines.subList(at, at + 3)) : Optional.empty();
+      if (around.isPresent()) {
+        out.add(around.get());
+        at += 2;
+        continue;
+      }
+      Optional<Line> below =
+          at + 1 < lines.size() ? below(line, lines.get(at + 1)) : Optional.empty();
+      if (below.isPresent()) {
+        out.add(below.get());
+        at++;
+        continue;
+      }
       Optional<Line> last =
           out.isEmpty() || out.get(out.size() - 1).page() != line.page()
               ? Optional.empty()
@@ -74,6 +89,64 @@ final class Wraps {
     List<Piece> pieces = new ArrayList<>(lower.pieces());
     pieces.set(0, join(above, first));
     return Optional.of(new Line(lower.page(), lower.row(), pieces));
+  }
+
+  /** A label over two lines with its figures half-way between them. */
+  private Optional<Line> around(List<Line> three) {
+    Line upper = three.get(0);
+    Line middle = three.get(1);
+    Line lower = three.get(2);
+    Piece above = upper.pieces().get(0);
+    Piece beneath = lower.pieces().get(0);
+    boolean around =
+        !certain
+            && upper.pieces().size() == 1
+            && lower.pieces().size() == 1
+            && follow(upper, middle)
+            && follow(middle, lower)
+            && isWords(above)
+            && isWords(beneath)
+            && middle.hasFigure()
+            && !middle.isItem()
+            && middle.pieces().get(0).cell().left() >= above.cell().right() - 1
+            && above.cell().overlap(beneath.cell()) > 0;
+    if (!around || Label.read(dictionary, above.text() + " " + beneath.text()).isEmpty()) {
+      return Optional.empty();
+    }
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(join(above, beneath));
+    pieces.addAll(middle.pieces());
+    return Optional.of(new Line(middle.page(), middle.row(), pieces));
+  }
+
+  /** 'Water soluble | 9.4' above 'carbohydrate': the rest of the label stands below its figures. */
+  private Optional<Line> below(Line upper, Line lower) {
+    Piece first = upper.pieces().get(0);
+    Piece rest = lower.pieces().get(0);
+    boolean open =
+        upper.pieces().size() >= 2
+            && lower.pieces().size() == 1
+            && follow(upper, lower)
+            && isWords(first)
+            && !first.isLabel()
+            && isWords(rest)
+            && upper.hasFigure()
+            && !upper.isItem()
+            && first.cell().overlap(rest.cell()) > 0;
+    if (!open || Label.read(dictionary, first.text() + " " + rest.text()).isEmpty()) {
+      return Optional.empty();
+    }
+    List<Piece> pieces = new ArrayList<>(upper.pieces());
+    pieces.set(0, join(first, rest));
+    return Optional.of(new Line(upper.page(), upper.row(), pieces));
+  }
+
+  private static boolean follow(Line upper, Line lower) {
+    return upper.page() == lower.page() && lower.row() - upper.row() == 1;
+  }
+
+  private static boolean isWords(Piece piece) {
+    return !piece.isFigure() && piece.field().filter(FieldMark::marked).isEmpty();
   }
 
   /** Headings over two lines, where the lower words mean nothing by themselves. */
@@ -159,6 +232,6 @@ final class Wraps {
             Math.min(a.left(), b.left()),
             Math.max(a.right(), b.right()),
             b.column());
-    return Piece.of(dictionary, dialect, certain, lower.page(), lower.row(), both);
+    return Piece.of(reading, lower.page(), lower.row(), both);
   }
 }
