@@ -20,7 +20,7 @@ final class WideTable {
   private final boolean certain;
   private boolean begun;
   private SortedMap<String, String> lastFields = new TreeMap<>();
-  private SortedMap<String, String> betweenFields = new TreeMap<>();
+  private boolean named;
 
   private WideTable(Dictionary dictionary, List<Line> above, Line head, boolean certain) {
     this.dictionary = dictionary;
@@ -138,15 +138,15 @@ final class WideTable {
         fields.keySet().stream()
             .noneMatch(f -> f.equals("lot") || f.equals("sample") || f.equals("lab_no"));
     Optional<SortedMap<String, String>> between =
-        namesNone && basis.isPresent() && !lastFields.equals(betweenFields)
-            ? next.flatMap(this::loneName)
-            : Optional.empty();
+        namesNone && basis.isPresent() && !named ? next.flatMap(this::loneName) : Optional.empty();
     if (between.isPresent()) {
       fields.putAll(between.get());
-      betweenFields = fields;
+      named = true;
     } else if (namesNone && basis.isPresent()) {
       fields.putAll(lastFields);
-      betweenFields = new TreeMap<>();
+      named = false;
+    } else {
+      named = false;
     }
     lastFields = fields;
     for (Piece piece : line.pieces()) {
