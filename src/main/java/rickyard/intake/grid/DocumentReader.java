@@ -2,15 +2,19 @@ package rickyard.intake.grid;
 
 import static java.util.Objects.requireNonNull;
 
+import java.io.ByteArrayInputStream;
 import java.util.function.Supplier;
+import rickyard.intake.grid.book.CompoundFile;
+import rickyard.intake.grid.book.OpenWorkbook;
 import rickyard.intake.grid.csv.TextTables;
 import rickyard.intake.grid.pdf.PdfPages;
 
 /**
  * Opens any document: its content, never its name, decides how.
  *
- * <p>Text tables, PDF and HTML become cells; mails and zips become parts; everything else becomes a
- * plain reason. Errors of the libraries stay inside: whatever the bytes are, there is a result.
+ * <p>Text tables, workbooks, PDF and HTML become cells; mails and zips become parts; everything
+ * else becomes a plain reason. Errors of the libraries stay inside: whatever the bytes are, there
+ * is a result.
  */
 public final class DocumentReader implements GridReader {
   private final ReadLimits limits;
@@ -53,10 +57,12 @@ public final class DocumentReader implements GridReader {
       case TEXT -> TextTables.read(bytes, limits);
       case IMAGE ->
           kind.refused("no-text", "The file is a picture; type the figures in or ask for a file.");
+      case COMPOUND -> CompoundFile.read(bytes, limits);
+      case FLAT_WORKBOOK -> OpenWorkbook.read(new ByteArrayInputStream(bytes), limits);
       case WORKBOOK ->
           kind.refused(
               "unsupported-kind",
-              "Workbooks are not read yet; save each sheet as CSV and put that in the inbox.");
+              "This form of workbook is not read; save it as .xlsx and put that in the inbox.");
       case DOCUMENT ->
           kind.refused(
               "unsupported-kind",

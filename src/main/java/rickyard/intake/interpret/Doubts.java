@@ -62,6 +62,15 @@ final class Doubts {
           "The number printed for " + names + " is negative: what should it be?";
       case "approximate-number" ->
           "The number for " + names + " is marked as approximate: take it?";
+      case "formula-in-result" ->
+          "A formula stands in the cell of "
+              + names
+              + ", its stored result may be old: is it right?";
+      case "error-in-cell" ->
+          "The workbook shows an error where " + names + " should stand: which number is it?";
+      case "shown-otherwise" ->
+          "The workbook shows another number for " + names + " than it holds: which one counts?";
+      case "date-in-result" -> "A day stands in the cell of " + names + ": which number was meant?";
       case "range-printed" -> "Two numbers stand in the cell of " + names + ": which one counts?";
       case "detection-limit-not-stated", "trace-without-limit" ->
           "What is the detection limit for " + names + "?";
@@ -100,6 +109,7 @@ final class Doubts {
           "order-broken",
           "outside-usual-range",
           "implausible-figure",
+          "formula-in-result",
           "printed-twice" ->
           first.value().isPresent() ? List.of("as printed", LEAVE_OUT) : List.of(LEAVE_OUT);
       case "columns-swapped" -> List.of(LEAVE_OUT);
@@ -123,6 +133,8 @@ final class Doubts {
       case "unit-not-stated" -> "Neither cell, column, line nor page states a unit.";
       case "nsc-definition-unknown" ->
           "The report does not say, and its own figures do not settle it.";
+      case "formula-in-result" -> "Confirm it, or ask the laboratory for values.";
+      case "date-in-result" -> "Spreadsheets turn figures such as 7.4 into days.";
       case "sugar-not-defined", "nitrate-form-unknown" -> "The report does not say.";
       case "detection-limit-not-stated", "trace-without-limit" ->
           "Without the limit the figure has no upper end.";

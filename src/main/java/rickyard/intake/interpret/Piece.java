@@ -43,7 +43,14 @@ record Piece(
   static Piece of(
       Dictionary dictionary, Dialect dialect, boolean certain, int page, int row, Cell cell) {
     String text = cell.text();
-    Optional<Figure> figure = figure(dictionary, dialect, certain, text);
+    Optional<Figure> figure =
+        switch (cell.nature()) {
+          case PRINTED -> figure(dictionary, dialect, certain, text);
+          case STORED, COMPUTED -> figure(dictionary, Dialect.POINT, certain, text);
+          case RESHAPED -> Optional.of(Figure.troubled("shown-otherwise", "", ""));
+          case FAILED -> Optional.of(Figure.troubled("error-in-cell", "", ""));
+          case DATED -> Optional.empty();
+        };
     String rest = figure.map(Figure::rest).orElse("");
     return new Piece(
         page,
@@ -82,6 +89,18 @@ record Piece(
 
   String text() {
     return cell.text();
+  }
+
+  /** What stands here if the column holds results: there a day is a figure that got lost. */
+  Optional<Figure> result() {
+    return cell.nature() == Cell.Nature.DATED
+        ? Optional.of(Figure.troubled("date-in-result", "", ""))
+        : figure;
+  }
+
+  /** Why a figure in this cell must wait although it can be read; empty if nothing is wrong. */
+  String trouble() {
+    return cell.nature() == Cell.Nature.COMPUTED ? "formula-in-result" : "";
   }
 
   boolean isFigure() {
