@@ -34,7 +34,10 @@ final class Formats {
       return Optional.of(Shown.plain(stored));
     }
     if (format.length() > LONGEST) {
-      return Optional.of(new Shown(stored.toString(), Nature.RESHAPED));
+      return Optional.of(Shown.reshaped(stored));
+    }
+    if (isHiding(stored.signum(), format)) {
+      return Optional.empty();
     }
     try {
       if (DateUtil.isADateFormat(index, format)) {
@@ -44,8 +47,15 @@ final class Formats {
           formatter.formatRawCellContents(stored.doubleValue(), index, format, from1904);
       return Shown.of(stored, display);
     } catch (IllegalArgumentException | IndexOutOfBoundsException notAFormat) {
-      return Optional.of(new Shown(stored.toString(), Nature.RESHAPED));
+      return Optional.of(Shown.reshaped(stored));
     }
+  }
+
+  /** A format has parts for numbers above, below and at zero; an empty part shows nothing. */
+  private static boolean isHiding(int sign, String format) {
+    String[] parts = format.split(";", -1);
+    int part = sign > 0 ? 0 : sign < 0 ? 1 : 2;
+    return parts.length > 1 && parts[part < parts.length ? part : 0].isBlank();
   }
 
   private static boolean isGeneral(String format) {

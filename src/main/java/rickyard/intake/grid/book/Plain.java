@@ -15,12 +15,12 @@ final class Plain {
 
   /** The number that was typed or computed: at most fifteen digits, no noise behind them. */
   static BigDecimal number(BigDecimal stored) {
-    return stored.precision() <= TYPED.getPrecision() ? stored : stripped(stored.round(TYPED));
+    return stripped(stored.round(TYPED));
   }
 
   /** The number that a binary one stands for. */
   static BigDecimal number(double stored) {
-    return stripped(number(new BigDecimal(Double.toString(stored))));
+    return number(new BigDecimal(Double.toString(stored)));
   }
 
   private static BigDecimal stripped(BigDecimal number) {

@@ -47,28 +47,30 @@ record Shown(String text, Nature nature) {
     }
     Matcher match = DIGITS.matcher(seen);
     if (!match.find() || !Plain.fits(stored)) {
-      return Optional.of(new Shown(seen, Nature.RESHAPED));
+      return Optional.of(reshaped(stored));
     }
     String before = seen.substring(0, match.start()).strip();
     String digits = match.group();
     String after = seen.substring(match.end()).strip();
     if (match.find()) {
-      return Optional.of(new Shown(seen, Nature.RESHAPED));
+      return Optional.of(reshaped(stored));
     }
     boolean percent = after.startsWith("%");
     BigDecimal meant = percent ? stored.movePointRight(2) : stored;
     boolean same = readings(digits).stream().anyMatch(r -> r.rounds(meant.abs()));
     return Optional.of(
-        same
-            ? new Shown(worded(before, meant, after), Nature.STORED)
-            : new Shown(seen, Nature.RESHAPED));
+        same ? new Shown(worded(before, meant, after), Nature.STORED) : reshaped(stored));
   }
 
   /** A number whose cell shows it as it is. */
   static Shown plain(BigDecimal stored) {
-    return Plain.fits(stored)
-        ? new Shown(stored.toPlainString(), Nature.STORED)
-        : new Shown(stored.toString(), Nature.RESHAPED);
+    return Plain.fits(stored) ? new Shown(stored.toPlainString(), Nature.STORED) : reshaped(stored);
+  }
+
+  /** A number whose cell shows another one: what it holds is quoted to whoever must decide. */
+  static Shown reshaped(BigDecimal stored) {
+    String digits = Plain.fits(stored) ? stored.toPlainString() : stored.toString();
+    return new Shown(digits, Nature.RESHAPED);
   }
 
   private static String worded(String before, BigDecimal meant, String after) {
