@@ -10,6 +10,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.apache.poi.hssf.usermodel.HSSFSheet;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.Test;
@@ -36,7 +38,11 @@ class WorkbookReadingsTest {
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
-    ReadDocument document = INTAKE.read(out.toByteArray(), "report.xlsx").documents().get(0);
+    return read(out.toByteArray());
+  }
+
+  private static List<Sample> read(byte[] bytes) {
+    ReadDocument document = INTAKE.read(bytes, "report.xlsx").documents().get(0);
     return document.report().orElseThrow(() -> new AssertionError(document.reason())).samples();
   }
 
@@ -106,18 +112,7 @@ class WorkbookReadingsTest {
 
   @Test
   void aFormulaInAResultIsAskedAndOneElsewhereCostsNothing() {
-    Sample sample =
-        samples(
-                book -> {
-                  Worksheet sheet = book.newWorksheet("Results");
-                  head(sheet, "GRD-9");
-                  sheet.value(4, 1, "WSC");
-                  sheet.value(4, 2, "%");
-                  sheet.formula(4, 3, "3.7*2", 7.4);
-                  row(sheet, 5, "Starch", 0.68);
-                  sheet.formula(9, 6, "1+1", 2);
-                })
-            .get(0);
+    Sample sample = read(withFormula()).get(0);
     Reading wsc = reading(sample, "WSC");
     assertEquals("formula-in-result", wsc.doubt());
     assertTrue(reading(sample, "STARCH").isSettled());
@@ -128,6 +123,30 @@ class WorkbookReadingsTest {
             + " (WSC \"7.4\")",
         doubt.question());
     assertEquals(List.of("as printed", "leave out"), doubt.choices());
+  }
+
+  private static byte[] withFormula() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (HSSFWorkbook workbook = new HSSFWorkbook()) {
+      HSSFSheet sheet = workbook.createSheet("Results");
+      String[][] texts = {
+        {"Lot", "GRD-9"}, {"Analyte", "Unit", "Dry matter"}, {"WSC", "%"}, {"Starch", "%"}
+      };
+      for (int row = 0; row < texts.length; row++) {
+        sheet.createRow(row);
+        for (int column = 0; column < texts[row].length; column++) {
+          sheet.getRow(row).createCell(column).setCellValue(texts[row][column]);
+        }
+      }
+      sheet.getRow(2).createCell(2).setCellFormula("3.7*2");
+      sheet.getRow(3).createCell(2).setCellValue(0.68);
+      sheet.createRow(8).createCell(6).setCellFormula("1+1");
+      workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
+      workbook.write(out);
+      return out.toByteArray();
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
   }
 
   @Test

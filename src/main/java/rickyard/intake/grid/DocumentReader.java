@@ -3,10 +3,13 @@ package rickyard.intake.grid;
 import static java.util.Objects.requireNonNull;
 
 import java.io.ByteArrayInputStream;
+import java.util.Optional;
 import java.util.function.Supplier;
 import rickyard.intake.grid.book.CompoundFile;
 import rickyard.intake.grid.book.OpenWorkbook;
 import rickyard.intake.grid.csv.TextTables;
+import rickyard.intake.grid.ocr.Recogniser;
+import rickyard.intake.grid.ocr.ScannedPages;
 import rickyard.intake.grid.pdf.PdfPages;
 
 /**
@@ -18,12 +21,24 @@ import rickyard.intake.grid.pdf.PdfPages;
  */
 public final class DocumentReader implements GridReader {
   private final ReadLimits limits;
+  private final Optional<Recogniser> recogniser;
 
-  public DocumentReader(ReadLimits limits) {
+  /**
+   * A reader.
+   *
+   * @param recogniser what reads pictures; without one they are refused
+   */
+  public DocumentReader(ReadLimits limits, Optional<Recogniser> recogniser) {
     this.limits = requireNonNull(limits, "limits");
+    this.recogniser = requireNonNull(recogniser, "recogniser");
   }
 
-  /** A reader with {@link ReadLimits#DEFAULT}. */
+  /** A reader that reads no pictures. */
+  public DocumentReader(ReadLimits limits) {
+    this(limits, Optional.empty());
+  }
+
+  /** A reader with {@link ReadLimits#DEFAULT} that reads no pictures. */
   public DocumentReader() {
     this(ReadLimits.DEFAULT);
   }
@@ -50,13 +65,15 @@ public final class DocumentReader implements GridReader {
 
   private Opened opened(ContentKind kind, byte[] bytes) {
     return switch (kind) {
-      case PDF -> PdfPages.read(bytes, limits);
+      case PDF -> pdf(bytes);
       case ZIP -> new ZipParts(limits).open(bytes);
       case MAIL -> new MailParts(limits).open(bytes);
       case HTML -> new HtmlTables(limits).open(bytes);
       case TEXT -> TextTables.read(bytes, limits);
       case IMAGE ->
-          kind.refused("no-text", "The file is a picture; type the figures in or ask for a file.");
+          recogniser
+              .map(r -> ScannedPages.image(bytes, r, limits))
+              .orElseThrow(() -> noRecogniser("picture"));
       case COMPOUND -> CompoundFile.read(bytes, limits);
       case FLAT_WORKBOOK -> OpenWorkbook.read(new ByteArrayInputStream(bytes), limits);
       case WORKBOOK ->
@@ -76,6 +93,29 @@ public final class DocumentReader implements GridReader {
               "unsupported-kind",
               "This kind of file is not read; ask for the report as CSV or as PDF with text.");
     };
+  }
+
+  /** Text first; a PDF that holds none is a scan. */
+  private Opened pdf(byte[] bytes) {
+    try {
+      return PdfPages.read(bytes, limits);
+    } catch (UnreadableException reason) {
+      if (!reason.code().equals("no-text")) {
+        throw reason;
+      }
+      return recogniser
+          .map(r -> ScannedPages.pdf(bytes, r, limits))
+          .orElseThrow(() -> noRecogniser("scan"));
+    }
+  }
+
+  private static UnreadableException noRecogniser(String what) {
+    return new UnreadableException(
+        "no-text",
+        "It is a "
+            + what
+            + ", and no OCR program is installed to read it: install tesseract, type the figures"
+            + " in, or ask the laboratory for its file.");
   }
 
   /**

@@ -19,7 +19,7 @@ final class Doubts {
         touched.stream().map(r -> r.code().value()).distinct().collect(Collectors.joining(", "));
     String cells =
         touched.stream()
-            .limit(6)
+            .limit(trouble.equals(ScanDoubts.FIGURE) ? touched.size() : 6)
             .map(r -> r.code() + " \"" + r.finding().raw() + "\"")
             .collect(Collectors.joining(", "));
     String about = touched.size() == 1 ? first.code().value() : "report";
@@ -62,6 +62,7 @@ final class Doubts {
           "The number printed for " + names + " is negative: what should it be?";
       case "approximate-number" ->
           "The number for " + names + " is marked as approximate: take it?";
+      case ScanDoubts.FIGURE -> "Read from a picture, compare with it: is each figure right?";
       case "formula-in-result" ->
           "A formula stands in the cell of "
               + names
@@ -93,6 +94,9 @@ final class Doubts {
   }
 
   private static List<String> choices(String trouble, Resolved first) {
+    if (trouble.equals(ScanDoubts.FIGURE)) {
+      return List.of("as read", LEAVE_OUT);
+    }
     List<String> proposal = proposed(first).isEmpty() ? List.of() : List.of(proposed(first));
     return switch (trouble) {
       case "basis-not-stated",

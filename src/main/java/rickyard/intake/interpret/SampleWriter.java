@@ -23,11 +23,18 @@ import rickyard.intake.check.SampleChecks;
 final class SampleWriter {
   private final Walk walk;
   private final Dates.Order order;
+  private final boolean scanned;
   private final List<Untaken> untaken = new ArrayList<>();
 
-  SampleWriter(Walk walk, Dates.Order order) {
+  /**
+   * A writer of the samples of one document.
+   *
+   * @param scanned whether a program read it from a picture: then every figure waits for a person
+   */
+  SampleWriter(Walk walk, Dates.Order order, boolean scanned) {
     this.walk = walk;
     this.order = order;
+    this.scanned = scanned;
   }
 
   List<Untaken> untaken() {
@@ -40,8 +47,12 @@ final class SampleWriter {
     List<Resolved> named =
         new OpenNames(walk.dictionary(), walk.statements(), settled.chosen()).settle();
     Checked checked = SampleChecks.of(figures(named, settled));
-    List<Resolved> last = named.stream().map(r -> held(r, checked, settled)).toList();
+    List<Resolved> last =
+        named.stream().map(r -> held(r, checked, settled)).map(this::unconfirmed).toList();
     List<Doubt> doubts = doubts(last);
+    if (scanned) {
+      doubts.add(0, ScanDoubts.of(draft, walk.front(), last));
+    }
     Optional<LocalDate> sampledOn =
         Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
     return new Sample(
@@ -93,6 +104,12 @@ final class SampleWriter {
             .isPresent();
     boolean tiny = resolved.value().filter(v -> v.lower() < v.upper()).isPresent();
     return unusual && !tiny ? resolved.withTrouble("outside-usual-range") : resolved;
+  }
+
+  private Resolved unconfirmed(Resolved resolved) {
+    return scanned && resolved.trouble().isEmpty()
+        ? resolved.withTrouble(ScanDoubts.FIGURE)
+        : resolved;
   }
 
   private static List<Doubt> doubts(List<Resolved> readings) {
