@@ -17,6 +17,8 @@ enum ContentKind {
   PDF("pdf"),
   ZIP("zip"),
   MAIL("mail"),
+  /** The box in which one mail program hides attachments from all others. */
+  WRAPPED_MAIL("mail"),
   HTML("html"),
   TEXT("csv"),
   IMAGE("image"),
@@ -74,6 +76,9 @@ enum ContentKind {
     }
     if (starts(bytes, 0xD0, 0xCF, 0x11, 0xE0)) {
       return COMPOUND;
+    }
+    if (starts(bytes, 0x78, 0x9F, 0x3E, 0x22)) {
+      return WRAPPED_MAIL;
     }
     String type = detected(bytes);
     if (type.equals("application/zip") || head.startsWith("PK\u0003\u0004")) {

@@ -68,6 +68,11 @@ public final class DocumentReader implements GridReader {
       case PDF -> pdf(bytes);
       case ZIP -> new ZipParts(limits).open(bytes);
       case MAIL -> new MailParts(limits).open(bytes);
+      case WRAPPED_MAIL ->
+          kind.refused(
+              "unsupported-kind",
+              "The attachments lie in a winmail.dat, which is not read; ask the sender to send them"
+                  + " as plain files.");
       case HTML -> new HtmlTables(limits).open(bytes);
       case TEXT -> TextTables.read(bytes, limits);
       case IMAGE ->

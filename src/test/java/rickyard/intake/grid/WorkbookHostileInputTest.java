@@ -114,6 +114,22 @@ class WorkbookHostileInputTest {
   }
 
   @Test
+  void numbersBeyondAllMeasureAreNeitherWrittenOutNorTaken() {
+    for (String number : java.util.List.of("1E+2000000000", "1E-2000000000", "-9E+2147483646")) {
+      byte[] book = Books.zip(Books.parts(ONE.replace("<v>1<", "<v>" + number + "<")));
+      Cell cell =
+          assertTimeoutPreemptively(
+              Duration.ofSeconds(30),
+              () -> Looking.grid(book).pages().get(0).rows().get(0).cells().get(0));
+      assertEquals(Cell.Nature.RESHAPED, cell.nature());
+      assertEquals(number, cell.text());
+    }
+    assertEquals(
+        "damaged",
+        code(Books.zip(Books.parts(ONE.replace("<v>1<", "<v>" + "1".repeat(1 << 20) + "<")))));
+  }
+
+  @Test
   void theSamePartTwiceIsDamaged() {
     byte[] zip = with("xl/worksheets/sheet2.xml", "<x/>");
     byte[] twice =

@@ -33,7 +33,7 @@ final class Formats {
     if (isGeneral(format)) {
       return Optional.of(Shown.plain(stored));
     }
-    if (format.length() > LONGEST) {
+    if (format.length() > LONGEST || !Plain.fits(stored)) {
       return Optional.of(Shown.reshaped(stored));
     }
     if (isHiding(stored.signum(), format)) {

@@ -93,8 +93,8 @@ final class OpenSheet {
     }
     for (int r = 0; r < times; r++) {
       for (int c = 0; c < wide; c++) {
-        book.count(1);
         if (!seen || hiddenColumns.get(column + c)) {
+          book.count(1);
           book.hides();
         } else {
           sheet.cell(row + r, column + c, shown.get());

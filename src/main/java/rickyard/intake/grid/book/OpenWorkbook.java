@@ -2,7 +2,6 @@ package rickyard.intake.grid.book;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
@@ -134,7 +133,7 @@ public final class OpenWorkbook {
     Optional<Shown> plain =
         switch (type) {
           case "float", "percentage", "currency" ->
-              Shown.of(Plain.number(new BigDecimal(value.strip())), display);
+              Shown.of(Plain.number(value), display);
           case "date" -> Optional.of(day(value));
           case "time" -> Optional.of(new Shown(display, Nature.DATED));
           default -> Optional.of(new Shown(display, Nature.PRINTED));

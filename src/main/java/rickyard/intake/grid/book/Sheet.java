@@ -72,7 +72,11 @@ final class Sheet {
     return all.isEmpty() ? Optional.empty() : Optional.of(new Page(number, name, all));
   }
 
-  /** Words that reach down over several rows hold for each of them; a number stands once. */
+  private static boolean isFigure(Entry entry) {
+    return entry.nature != Nature.PRINTED || entry.text.matches("[<>0-9.,].*");
+  }
+
+  /** Words that reach down over rows of figures hold for each of them; a number stands once. */
   private void repeatDown(Merged range) {
     SortedMap<Integer, Entry> first = rows.get(range.row);
     Entry entry = first == null ? null : first.get(range.column);
@@ -83,7 +87,7 @@ final class Sheet {
     for (int row : below) {
       book.count(1);
       SortedMap<Integer, Entry> entries = rows.get(row);
-      if (entries != null) {
+      if (entries != null && entries.values().stream().anyMatch(Sheet::isFigure)) {
         entries.putIfAbsent(range.column, entry);
       }
     }

@@ -106,7 +106,14 @@ public final class XmlWorkbook {
       case FORMULA -> formula(sheet, row, cell, formats);
       case ERROR -> sheet.cell(row, column, cell.getRawValue(), Nature.FAILED);
       case BOOLEAN -> sheet.cell(row, column, truth(cell.getRawValue()), Nature.PRINTED);
-      default -> sheet.cell(row, column, String.valueOf(cell.getValue()), Nature.PRINTED);
+      default -> text(sheet, row, cell);
+    }
+  }
+
+  private static void text(Sheet sheet, int row, Cell cell) {
+    Object text = cell.getValue();
+    if (text != null) {
+      sheet.cell(row, cell.getColumnIndex(), text.toString(), Nature.PRINTED);
     }
   }
 
@@ -115,7 +122,7 @@ public final class XmlWorkbook {
   }
 
   private static Optional<Shown> number(Cell cell, Formats formats) {
-    BigDecimal stored = Plain.number(new BigDecimal(cell.getRawValue().strip()));
+    BigDecimal stored = Plain.number(cell.getRawValue());
     int index = cell.getDataFormatId() == null ? 0 : cell.getDataFormatId();
     String builtin =
         index < BuiltinFormats.getAll().length ? BuiltinFormats.getBuiltinFormat(index) : "";
