@@ -132,8 +132,7 @@ public final class OpenWorkbook {
   static Optional<Shown> shown(String type, String value, String display, boolean formula) {
     Optional<Shown> plain =
         switch (type) {
-          case "float", "percentage", "currency" ->
-              Shown.of(Plain.number(value), display);
+          case "float", "percentage", "currency" -> Shown.of(Plain.number(value), display);
           case "date" -> Optional.of(day(value));
           case "time" -> Optional.of(new Shown(display, Nature.DATED));
           default -> Optional.of(new Shown(display, Nature.PRINTED));
