@@ -151,8 +151,12 @@ class ContainerTest {
   }
 
   private static final String HEAD =
-      "From: lab@example.org\nDate: Mon, 2 Nov 2026 08:00:00 +0000\nSubject: hay\n"
-          + "MIME-Version: 1.0\n";
+      """
+      From: lab@example.org
+      Date: Mon, 2 Nov 2026 08:00:00 +0000
+      Subject: hay
+      MIME-Version: 1.0
+      """;
 
   private static List<Unfolding.Leaf> leaves(String mail) {
     return Unfolding.of(
