@@ -47,10 +47,13 @@ class WorkbookHostileInputTest {
 
   @Test
   void aSheetThatUnpacksWithoutEndIsRefused() {
-    StringBuilder row = new StringBuilder("<sheetData>");
-    String blank = "<row r='1'>" + " ".repeat(1 << 20) + "</row>";
-    row.append(blank.repeat(140)).append("</sheetData>");
-    assertEquals("too-large-unpacked", code(Books.zip(Books.parts(row.toString()))));
+    Map<String, byte[]> parts = Books.parts(ONE);
+    byte[] head = parts.get("xl/worksheets/sheet1.xml");
+    // Blanks behind the end of the sheet are still the sheet.
+    byte[] swollen = java.util.Arrays.copyOf(head, 140 << 20);
+    java.util.Arrays.fill(swollen, head.length, swollen.length, (byte) ' ');
+    parts.put("xl/worksheets/sheet1.xml", swollen);
+    assertEquals("too-large-unpacked", code(Books.zip(parts)));
   }
 
   @Test

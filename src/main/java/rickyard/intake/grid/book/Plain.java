@@ -25,10 +25,15 @@ final class Plain {
    * @throws NumberFormatException if it is none, or far longer than any
    */
   static BigDecimal number(String raw) {
+    checkLength(raw);
+    return number(new BigDecimal(raw.strip()));
+  }
+
+  /** Refuses digits without end before anything counts them. */
+  static void checkLength(String raw) {
     if (raw.length() > LONGEST_RAW) {
       throw new NumberFormatException("too long for a number");
     }
-    return number(new BigDecimal(raw.strip()));
   }
 
   /** The number that a binary one stands for. */

@@ -33,9 +33,18 @@ record SheetLook(BitSet columns, BitSet rows, List<Sheet.Merged> merged) {
     SheetLook look = new SheetLook();
     try (in) {
       XMLStreamReader xml = Xml.reader(in);
+      boolean ofNumber = false;
       while (xml.hasNext()) {
-        if (xml.next() == XMLStreamConstants.START_ELEMENT) {
+        int event = xml.next();
+        if (event == XMLStreamConstants.START_ELEMENT) {
           look.take(xml);
+          if (xml.getLocalName().equals("c")) {
+            String type = Xml.attribute(xml, "t");
+            ofNumber = type.isEmpty() || type.equals("n");
+          } else if (xml.getLocalName().equals("v") && ofNumber) {
+            // The cell reader would make a number of any length, in quadratic time.
+            Plain.checkLength(xml.getElementText());
+          }
         }
       }
       return look;

@@ -145,8 +145,8 @@ public final class XmlWorkbook {
   }
 
   private SheetLook look(String place) throws IOException {
-    Optional<ZipArchiveEntry> part = parts.find(place);
-    return part.isPresent() ? SheetLook.of(parts.open(part.get())) : new SheetLook();
+    // Without its part nobody knows what the sheet hides.
+    return SheetLook.of(parts.open(parts.find(place).orElseThrow(Book::damaged)));
   }
 
   /** Where each sheet's part lies, by the id that the workbook gives it. */
