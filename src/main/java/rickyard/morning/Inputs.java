@@ -13,6 +13,7 @@ import rickyard.intake.arrive.Arrival;
 import rickyard.intake.arrive.Inventory;
 import rickyard.intake.grid.DocumentReader;
 import rickyard.intake.grid.ReadLimits;
+import rickyard.intake.grid.ocr.Recogniser;
 import rickyard.intake.interpret.Interpreter;
 import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.JournalEntry;
@@ -99,9 +100,18 @@ record Inputs(
 
   Intake intake() {
     return new Intake(
-        new DocumentReader(ReadLimits.DEFAULT),
+        new DocumentReader(ReadLimits.DEFAULT, recogniser()),
         new Interpreter(tables.dictionary()),
         ReadLimits.DEFAULT);
+  }
+
+  /** The machine's text recogniser, looked up once for all mornings of this process. */
+  private static Optional<Recogniser> recogniser() {
+    return Machine.RECOGNISER;
+  }
+
+  private static final class Machine {
+    static final Optional<Recogniser> RECOGNISER = Recogniser.find();
   }
 
   private static ArrivalRow row(Arrival arrival) {
@@ -126,6 +136,7 @@ record Inputs(
 
   /** What makes one reader another: cached readings of another reader are not used. */
   String reader() {
-    return Program.identity() + " " + tables.dictionary().digest();
+    String ocr = recogniser().map(Recogniser::identity).orElse("no ocr");
+    return Program.identity() + " " + tables.dictionary().digest() + " " + ocr;
   }
 }

@@ -19,7 +19,7 @@ final class Doubts {
         touched.stream().map(r -> r.code().value()).distinct().collect(Collectors.joining(", "));
     String cells =
         touched.stream()
-            .limit(6)
+            .limit(trouble.equals(ScanDoubts.FIGURE) ? touched.size() : 6)
             .map(r -> r.code() + " \"" + r.finding().raw() + "\"")
             .collect(Collectors.joining(", "));
     String about = touched.size() == 1 ? first.code().value() : "report";
@@ -62,6 +62,16 @@ final class Doubts {
           "The number printed for " + names + " is negative: what should it be?";
       case "approximate-number" ->
           "The number for " + names + " is marked as approximate: take it?";
+      case ScanDoubts.FIGURE -> "Read from a picture, compare with it: is each figure right?";
+      case "formula-in-result" ->
+          "A formula stands in the cell of "
+              + names
+              + ", its stored result may be old: is it right?";
+      case "error-in-cell" ->
+          "The workbook shows an error where " + names + " should stand: which number is it?";
+      case "shown-otherwise" ->
+          "The workbook shows another number for " + names + " than it holds: which one counts?";
+      case "date-in-result" -> "A day stands in the cell of " + names + ": which number was meant?";
       case "range-printed" -> "Two numbers stand in the cell of " + names + ": which one counts?";
       case "detection-limit-not-stated", "trace-without-limit" ->
           "What is the detection limit for " + names + "?";
@@ -84,6 +94,9 @@ final class Doubts {
   }
 
   private static List<String> choices(String trouble, Resolved first) {
+    if (trouble.equals(ScanDoubts.FIGURE)) {
+      return List.of("as read", LEAVE_OUT);
+    }
     List<String> proposal = proposed(first).isEmpty() ? List.of() : List.of(proposed(first));
     return switch (trouble) {
       case "basis-not-stated",
@@ -100,6 +113,7 @@ final class Doubts {
           "order-broken",
           "outside-usual-range",
           "implausible-figure",
+          "formula-in-result",
           "printed-twice" ->
           first.value().isPresent() ? List.of("as printed", LEAVE_OUT) : List.of(LEAVE_OUT);
       case "columns-swapped" -> List.of(LEAVE_OUT);
@@ -123,6 +137,8 @@ final class Doubts {
       case "unit-not-stated" -> "Neither cell, column, line nor page states a unit.";
       case "nsc-definition-unknown" ->
           "The report does not say, and its own figures do not settle it.";
+      case "formula-in-result" -> "Confirm it, or ask the laboratory for values.";
+      case "date-in-result" -> "Spreadsheets turn figures such as 7.4 into days.";
       case "sugar-not-defined", "nitrate-form-unknown" -> "The report does not say.";
       case "detection-limit-not-stated", "trace-without-limit" ->
           "Without the limit the figure has no upper end.";

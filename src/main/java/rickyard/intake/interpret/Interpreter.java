@@ -10,6 +10,7 @@ import rickyard.core.forage.Report;
 import rickyard.core.forage.ReportStatus;
 import rickyard.core.forage.Sample;
 import rickyard.intake.grid.Grid;
+import rickyard.intake.grid.ocr.ScannedPages;
 
 /**
  * Reads a grid as a laboratory's report. A function of the grid and the dictionary: no clock, no
@@ -29,7 +30,9 @@ public final class Interpreter {
           "hidden-text",
           "struck-text",
           "turned-text",
-          "control-characters");
+          "control-characters",
+          // Asked for each sample, with all that was read.
+          ScannedPages.CAUTION);
 
   private final Dictionary dictionary;
 
@@ -62,7 +65,8 @@ public final class Interpreter {
       return none(lines);
     }
     Dates.Order order = Dates.order(dates(walk, drafts));
-    SampleWriter writer = new SampleWriter(walk, order);
+    SampleWriter writer =
+        new SampleWriter(walk, order, grid.cautions().contains(ScannedPages.CAUTION));
     List<Sample> samples = drafts.stream().map(writer::write).toList();
     if (!withdrawal && samples.stream().allMatch(s -> s.readings().isEmpty())) {
       return new Interpretation.NotUnderstood(

@@ -31,11 +31,18 @@ final class SampleWriter {
   private static final Pattern STRAW =
       Pattern.compile("(?i)\\b(?:straw|\\p{L}*stroh|paille|paja|\\p{L}*stro)\\b");
   private final Dates.Order order;
+  private final boolean scanned;
   private final List<Untaken> untaken = new ArrayList<>();
 
-  SampleWriter(Walk walk, Dates.Order order) {
+  /**
+   * A writer of the samples of one document.
+   *
+   * @param scanned whether a program read it from a picture: then every figure waits for a person
+   */
+  SampleWriter(Walk walk, Dates.Order order, boolean scanned) {
     this.walk = walk;
     this.order = order;
+    this.scanned = scanned;
   }
 
   List<Untaken> untaken() {
@@ -49,8 +56,12 @@ final class SampleWriter {
         new OpenNames(walk.dictionary(), walk.statements(), settled.chosen()).settle();
     Checked checked = SampleChecks.of(figures(named, settled));
     boolean straw = isStraw(draft);
-    List<Resolved> last = named.stream().map(r -> held(r, checked, settled, straw)).toList();
+    List<Resolved> last =
+        named.stream().map(r -> held(r, checked, settled, straw)).map(this::unconfirmed).toList();
     List<Doubt> doubts = doubts(last);
+    if (scanned) {
+      doubts.add(0, ScanDoubts.of(draft, walk.front(), last));
+    }
     Optional<LocalDate> sampledOn =
         Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
     return new Sample(
@@ -117,6 +128,12 @@ final class SampleWriter {
 
   private static boolean isStraw(SampleDraft draft) {
     return STRAW.matcher(draft.field("material") + " " + draft.field("description")).find();
+  }
+
+  private Resolved unconfirmed(Resolved resolved) {
+    return scanned && resolved.trouble().isEmpty()
+        ? resolved.withTrouble(ScanDoubts.FIGURE)
+        : resolved;
   }
 
   private static List<Doubt> doubts(List<Resolved> readings) {

@@ -151,7 +151,7 @@ final class WideTable {
     lastFields = fields;
     for (Piece piece : line.pieces()) {
       Optional<Piece> over = over(piece).filter(Piece::isLabel);
-      if (piece.isFigure() && over.isPresent() && piece.figure().get().form() != Form.ABSENT) {
+      if (over.isPresent() && piece.result().filter(f -> f.form() != Form.ABSENT).isPresent()) {
         emit(piece, over.get(), at, section, basis, fields, rows);
       }
     }
@@ -243,7 +243,7 @@ final class WideTable {
         .add(
             new Finding(
                 new Label(label.rule(), label.unit(), label.basis(), label.method(), ratio),
-                piece.figure().orElseThrow(),
+                piece.result().orElseThrow(),
                 piece.text(),
                 new Place(rows.document(), piece.page(), piece.row(), over.text()),
                 units,
@@ -251,7 +251,7 @@ final class WideTable {
                 rawUnit,
                 label.method().or(() -> column.only(Kind.METHOD)),
                 Optional.empty(),
-                ""));
+                piece.trouble()));
   }
 
   private Meaning columnMarks(Piece piece) {
