@@ -86,7 +86,7 @@ class ScannedPagesTest {
     for (int line = 0; line < TABLE.length; line++) {
       for (int column = 0; column < TABLE[line].length; column++) {
         int word = 0;
-        for (String text : TABLE[line][column].split(" ")) {
+        for (String text : TABLE[line][column].split(" ", -1)) {
           out.append(
               "5\t1\t1\t1\t%d\t%d\t%d\t%d\t%d\t30\t90\t%s\n"
                   .formatted(
