@@ -14,13 +14,17 @@ import rickyard.core.forage.Doubt;
 import rickyard.core.forage.Sample;
 import rickyard.core.quantity.Measured;
 import rickyard.intake.check.Checked;
+import rickyard.intake.check.Decisive;
 import rickyard.intake.check.Figures;
+import rickyard.intake.check.Print;
 import rickyard.intake.check.SampleChecks;
 
 /**
  * Turns a draft into a sample: one figure for each analyte, open names settled, relations tried.
  */
 final class SampleWriter {
+  private static final String UNUSUAL = "outside-usual-range";
+
   private final Walk walk;
   private final Dates.Order order;
   private final List<Untaken> untaken = new ArrayList<>();
@@ -39,8 +43,14 @@ final class SampleWriter {
     Settled settled = Settled.of(Proofs.apply(taken));
     List<Resolved> named =
         new OpenNames(walk.dictionary(), walk.statements(), settled.chosen()).settle();
-    Checked checked = SampleChecks.of(figures(named, settled));
-    List<Resolved> last = named.stream().map(r -> held(r, checked, settled)).toList();
+    Checked checked =
+        SampleChecks.of(
+            figures(named, settled),
+            prints(named),
+            draft.field("material"),
+            walk.dictionary().usual());
+    List<Resolved> last =
+        withPage(named.stream().map(r -> held(r, checked, settled)).toList(), checked);
     List<Doubt> doubts = doubts(last);
     Optional<LocalDate> sampledOn =
         Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
@@ -89,10 +99,42 @@ final class SampleWriter {
         resolved
             .value()
             .filter(
-                v -> v.upper() < rule.usualLow() * settled.share(v) || v.lower() > rule.usualHigh())
+                v -> {
+                  double share = Settled.isWater(resolved.code()) ? 1 : settled.share(v);
+                  return v.upper() < rule.usualLow() * share || v.lower() > rule.usualHigh();
+                })
             .isPresent();
     boolean tiny = resolved.value().filter(v -> v.lower() < v.upper()).isPresent();
-    return unusual && !tiny ? resolved.withTrouble("outside-usual-range") : resolved;
+    return unusual && !tiny ? resolved.withTrouble(UNUSUAL) : resolved;
+  }
+
+  /** Where the page is wrong in several places, what decides waits too. */
+  private static List<Resolved> withPage(List<Resolved> readings, Checked checked) {
+    long unusual = readings.stream().filter(r -> r.trouble().equals(UNUSUAL)).count();
+    SortedMap<AnalyteCode, String> held =
+        Decisive.held(readings.stream().map(Resolved::code).toList(), checked, unusual);
+    return readings.stream()
+        .map(
+            r ->
+                r.trouble().isEmpty() && held.containsKey(r.code())
+                    ? r.withTrouble(held.getOrDefault(r.code(), ""))
+                    : r)
+        .toList();
+  }
+
+  private static SortedMap<AnalyteCode, Print> prints(List<Resolved> named) {
+    SortedMap<AnalyteCode, Print> prints = new TreeMap<>();
+    for (Resolved resolved : named) {
+      Figure figure = resolved.finding().figure();
+      if (resolved.trouble().isEmpty()
+          && figure.form() == Figure.Form.NUMBER
+          && !resolved.finding().units().isEmpty()) {
+        int decimals = Math.max(0, figure.half().scale() - 1);
+        prints.put(
+            resolved.code(), new Print(resolved.finding().units().get(0).what(), decimals));
+      }
+    }
+    return prints;
   }
 
   private static List<Doubt> doubts(List<Resolved> readings) {
