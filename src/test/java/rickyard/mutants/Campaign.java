@@ -84,7 +84,7 @@ final class Campaign {
     Fate fate = inquest.fate();
     if (fate == Fate.FALSE_CLEAR) {
       Optional<NoEvidence> why =
-          altered.flatMap(a -> NoEvidence.of(kind, report, a, truthDictionary.analytes()));
+          altered.flatMap(a -> NoEvidence.of(kind, report, a, inquest, truthDictionary.analytes()));
       why.ifPresent(tally::addUnseen);
       fate = why.isPresent() ? Fate.NO_EVIDENCE : fate;
     }

@@ -96,6 +96,14 @@ final class Court {
     return lots.stream().anyMatch(l -> l.id().equals(lot));
   }
 
+  /** Whether the figures that these limits are about are none of the wrong ones. */
+  boolean isRight(SortedSet<String> limitIds, SortedSet<String> wrong) {
+    return limits.stream()
+        .filter(l -> limitIds.contains(l.id()))
+        .map(l -> l.analyte().equals(AnalyteCode.MOISTURE) ? AnalyteCode.DM : l.analyte())
+        .noneMatch(a -> wrong.contains(a.value()));
+  }
+
   Trial judge(List<Report> reports) {
     List<Received> received = new ArrayList<>();
     for (int i = 0; i < reports.size(); i++) {

@@ -18,12 +18,17 @@ import rickyard.mutants.Court.Trial;
  * @param falseClears limit by lot that clears and should not
  * @param wrong analytes by lot whose figure in force is not the true one
  * @param less whether something that was in force is not, or something more is asked
+ * @param isOtherLot whether every such lot is one that the report did not name before
+ * @param isRounding whether every such verdict rests on a figure that is right
  */
 record Inquest(
     SortedMap<String, SortedSet<String>> falseClears,
     SortedMap<String, SortedSet<String>> wrong,
-    boolean less) {
+    boolean less,
+    boolean isOtherLot,
+    boolean isRounding) {
   private static final double ROUNDING = 1e-6;
+  private static final SortedSet<String> NONE = new TreeSet<>();
 
   static Inquest of(Trial before, Trial after, Court court) {
     SortedMap<String, SortedSet<String>> clears = new TreeMap<>();
@@ -45,7 +50,14 @@ record Inquest(
       Ruling now = after.rulings().get(entry.getKey());
       less |= now == null || size(now) < size(entry.getValue());
     }
-    return new Inquest(clears, wrong, less);
+    boolean isOther =
+        !clears.isEmpty()
+            && clears.keySet().stream().allMatch(l -> court.knows(l) && !before.rulings().containsKey(l));
+    boolean isRounding =
+        !clears.isEmpty()
+            && clears.entrySet().stream()
+                .allMatch(e -> court.isRight(e.getValue(), wrong.getOrDefault(e.getKey(), NONE)));
+    return new Inquest(clears, wrong, less, isOther, isRounding);
   }
 
   /** A lot that no register knows is the sample itself under another name. */

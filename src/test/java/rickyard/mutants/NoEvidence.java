@@ -7,6 +7,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Reading;
 import rickyard.core.forage.Report;
@@ -30,8 +31,12 @@ enum NoEvidence {
       "the page has one column of figures and prints neither NFC nor RFV, which would tell the"
           + " basis; every figure is usual on either basis"),
   TWO_SAMPLES(
-      "figures of two samples named as the same material are exchanged, and no line that was"
-          + " exchanged is part of a sum on the page");
+      "figures of two samples are exchanged, each usual in the material of its new place, and no"
+          + " line that stayed is part of a sum on the page with one that was exchanged"),
+  OTHER_LOT("the label on the page is, letter for letter, another lot's of the register"),
+  ROUNDING(
+      "the figure that clears is right within the rounding of the page; a printed sum and the sum"
+          + " of its printed parts lie on two sides of a guard band");
 
   private static final Set<String> SUMS =
       Set.of("NSC_WSC", "NSC_ESC", "NFC", "RFV", "CA_P", "FRUCTAN", "HEMICELLULOSE");
@@ -47,10 +52,18 @@ enum NoEvidence {
   }
 
   static Optional<NoEvidence> of(
-      Kind kind, GoodReport good, Report altered, SortedMap<AnalyteCode, AnalyteRule> rules) {
+      Kind kind,
+      GoodReport good,
+      Report altered,
+      Inquest inquest,
+      SortedMap<AnalyteCode, AnalyteRule> rules) {
+    if (inquest.isRounding()) {
+      return Optional.of(ROUNDING);
+    }
     return switch (kind) {
+      case LOT_LETTER -> one(inquest.isOtherLot(), OTHER_LOT);
       case NITRATE -> one(isOneNitrate(altered), ONE_NITRATE);
-      case ESC_AS_WSC -> one(isOneCarbohydrate(altered), ONE_CARBOHYDRATE);
+      case ESC_AS_WSC -> one(isOneCarbohydrate(good, altered), ONE_CARBOHYDRATE);
       case BASIS_WORD -> one(isOneColumn(good, altered, rules), ONE_COLUMN);
       case SAMPLES -> one(isTwoSamples(good, altered), TWO_SAMPLES);
       default -> one(isOneLine(good, altered, rules), ONE_LINE);
@@ -73,15 +86,17 @@ enum NoEvidence {
         .noneMatch(r -> r.containsKey("NO3") && r.containsKey("NO3_N"));
   }
 
-  private static boolean isOneCarbohydrate(Report altered) {
-    return altered.samples().stream()
-        .map(NoEvidence::readings)
-        .allMatch(
-            r ->
-                !r.containsKey("ESC")
-                    && !r.containsKey("NSC_WSC")
-                    && !r.containsKey("NSC_ESC")
-                    && !r.containsKey("FRUCTAN"));
+  /** In each sample whose WSC is another figure now. */
+  private static boolean isOneCarbohydrate(GoodReport good, Report altered) {
+    for (int i = 0; i < altered.samples().size(); i++) {
+      Sample after = altered.samples().get(i);
+      SortedMap<String, Reading> now = readings(after);
+      boolean other = changed(good.report().samples().get(i), after).contains("WSC");
+      if (other && Stream.of("ESC", "NSC_WSC", "NSC_ESC", "FRUCTAN").anyMatch(now::containsKey)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isOneColumn(
@@ -109,20 +124,16 @@ enum NoEvidence {
     if (good.report().samples().size() != altered.samples().size()) {
       return false;
     }
-    SortedSet<String> materials = new TreeSet<>();
-    SortedSet<String> codes = new TreeSet<>();
-    SortedSet<String> changed = new TreeSet<>();
     for (int i = 0; i < altered.samples().size(); i++) {
-      SortedSet<String> here = changed(good.report().samples().get(i), altered.samples().get(i));
-      changed.addAll(here);
-      if (!here.isEmpty()) {
-        materials.add(altered.samples().get(i).material());
-        codes.addAll(readings(altered.samples().get(i)).keySet());
+      Sample after = altered.samples().get(i);
+      SortedSet<String> changed = changed(good.report().samples().get(i), after);
+      SortedSet<String> sums = new TreeSet<>(readings(after).keySet());
+      sums.retainAll(SUMS);
+      if (!changed.isEmpty() && !(changed.containsAll(sums) && UsualTable.fits(after))) {
+        return false;
       }
     }
-    codes.retainAll(SUMS);
-    boolean whole = changed.containsAll(codes);
-    return materials.size() == 1 && whole;
+    return true;
   }
 
   /** Analytes whose figure is another one now, or of which one report has none. */
@@ -162,7 +173,7 @@ enum NoEvidence {
             was != null
                 && is != null
                 && isUsual(is, rules)
-                && isPrintedAlike(was, is)
+                && isPrintedAlike(code, was, is, readings(after))
                 && !isInASum(code, readings(after).keySet())
                 && hasNoTrueTwin(good, i, code, altered);
       }
@@ -170,8 +181,21 @@ enum NoEvidence {
     return lines == 1 && unseen;
   }
 
-  private static boolean isPrintedAlike(Reading was, Reading is) {
-    return decimals(was.raw()) == decimals(is.raw()) && was.rawUnit().equals(is.rawUnit());
+  /** The unit is the same, and its like on the page have as many decimals, if there are any. */
+  private static boolean isPrintedAlike(
+      String code, Reading was, Reading is, SortedMap<String, Reading> page) {
+    List<String> like =
+        switch (code) {
+          case "NO3_N" -> List.of("FE", "ZN", "CU", "MN");
+          default -> List.of("WSC", "ESC", "STARCH", "NSC_WSC");
+        };
+    List<Integer> decimals =
+        like.stream()
+            .filter(c -> !c.equals(code) && page.containsKey(c))
+            .map(c -> decimals(page.get(c).raw()))
+            .toList();
+    return was.rawUnit().equals(is.rawUnit())
+        && (decimals.isEmpty() || decimals.stream().anyMatch(d -> d >= decimals(is.raw())));
   }
 
   private static int decimals(String raw) {

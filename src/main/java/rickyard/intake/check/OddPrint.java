@@ -11,13 +11,14 @@ import rickyard.core.forage.Check;
 import rickyard.core.quantity.Unit;
 
 /**
- * A carbohydrate that is printed unlike the lines around it: in another unit than protein and
- * fibre, or with more decimals than these and the other carbohydrates. A laboratory prints them
- * alike; a misread unit or a slipped decimal mark does not.
+ * A carbohydrate or nitrate that is printed unlike the lines around it: in another unit than protein and
+ * fibre, or with more decimals than these and the other carbohydrates (a nitrate: than the trace
+ * elements). A laboratory prints them alike; a misread unit or a slipped decimal mark does not.
  */
 final class OddPrint {
   static final String UNIT = "unit-unlike-others";
   static final String DIGITS = "digits-unlike-others";
+  private static final String DECIMALS = "printed with the decimals of its like";
   private static final int ENOUGH = 3;
 
   private static final List<AnalyteCode> CARBOHYDRATES =
@@ -29,6 +30,10 @@ final class OddPrint {
           AnalyteCode.NSC_ESC);
   private static final List<AnalyteCode> OTHERS =
       List.of(AnalyteCode.CP, AnalyteCode.ADF, AnalyteCode.NDF, AnalyteCode.EE, AnalyteCode.ASH);
+
+  private static final List<AnalyteCode> NITRATES = List.of(AnalyteCode.NO3, AnalyteCode.NO3_N);
+  private static final List<AnalyteCode> TRACES =
+      List.of(AnalyteCode.FE, AnalyteCode.ZN, AnalyteCode.CU, AnalyteCode.MN);
 
   private OddPrint() {}
 
@@ -51,13 +56,38 @@ final class OddPrint {
       Optional<Integer> most = mostDecimals(prints, code, print.unit());
       if (most.isPresent()) {
         boolean alike = print.decimals() <= most.get();
-        note(checks, "printed with the decimals of its like", code, alike, most.get() + "");
+        note(checks, DECIMALS, code, alike, most.get() + "");
         if (!alike) {
           touched.putIfAbsent(code, DIGITS);
         }
       }
     }
+    nitrates(prints, checks, touched);
     return new Checked(checks, touched);
+  }
+
+  private static void nitrates(
+      SortedMap<AnalyteCode, Print> prints,
+      List<Check> checks,
+      SortedMap<AnalyteCode, String> touched) {
+    for (AnalyteCode code : NITRATES) {
+      Print print = prints.get(code);
+      if (print == null) {
+        continue;
+      }
+      Optional<Integer> most =
+          prints(prints, TRACES).stream()
+              .filter(p -> p.unit() == print.unit())
+              .map(Print::decimals)
+              .max(Integer::compare);
+      if (most.isPresent()) {
+        boolean alike = print.decimals() <= most.get();
+        note(checks, DECIMALS, code, alike, most.get() + "");
+        if (!alike) {
+          touched.put(code, DIGITS);
+        }
+      }
+    }
   }
 
   /** The unit that protein, fibre, fat and ash share; empty where they do not, or are too few. */

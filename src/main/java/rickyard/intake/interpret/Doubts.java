@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rickyard.core.forage.Doubt;
+import rickyard.core.forage.Sample;
 
 /** The questions that the reader asks, in words. */
 final class Doubts {
@@ -174,6 +175,30 @@ final class Doubts {
         List.of("yes", "no"),
         "",
         "Found while opening the document.");
+  }
+
+  /** Where one of several samples does not look like its material, the samples may be exchanged. */
+  static Optional<Doubt> ofSamples(List<Sample> samples) {
+    Optional<Sample> unlike =
+        samples.stream()
+            .filter(s -> s.doubts().stream().anyMatch(d -> d.code().equals("unlike-material")))
+            .findFirst();
+    return samples.size() < 2
+        ? Optional.empty()
+        : unlike.map(
+            s ->
+                new Doubt(
+                    "samples-exchanged",
+                    "report",
+                    Optional.empty(),
+                    "The figures of sample \""
+                        + s.label()
+                        + "\" do not look like "
+                        + s.material()
+                        + ": do all figures of the report stand under the right samples?",
+                    List.of("yes", "no"),
+                    "",
+                    "Figures of two samples may have changed places."));
   }
 
   /** The day that a text means; a question if it may mean two, or none. */
