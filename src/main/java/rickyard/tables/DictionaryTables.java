@@ -22,8 +22,8 @@ import rickyard.intake.interpret.Kind;
 import rickyard.intake.interpret.Phrase;
 
 /**
- * Loads {@code config/analytes.csv} and {@code config/spellings.csv} into the reader's dictionary, and
- * {@code config/usual-by-material.csv} into what it holds figures against.
+ * Loads {@code config/analytes.csv} and {@code config/spellings.csv} into the reader's dictionary,
+ * and {@code config/usual-by-material.csv} into what it holds figures against.
  *
  * <p>The order of {@code analytes.csv} is the order of lists. Every spelling of kind ANALYTE names
  * a code of {@code analytes.csv}.

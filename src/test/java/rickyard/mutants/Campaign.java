@@ -26,24 +26,33 @@ final class Campaign {
   private final Court court;
   private final Map<String, Trial> before = new TreeMap<>();
 
+  private Campaign(Dictionary truth, GoodReports reports, Court court, Dictionary tested) {
+    this.truthDictionary = truth;
+    this.reports = reports;
+    this.court = court;
+    this.reader = new Reader(tested);
+  }
+
   /**
    * Reads the reports to alter.
    *
-   * @param truth the built-in dictionary: it reads the reports as they are
-   * @param tested the dictionary that reads the altered ones
+   * @param dictionary the built-in one
    * @param randomReports how many to draw beside the fixtures
    */
-  Campaign(Dictionary truth, Dictionary tested, long seed, int randomReports) throws IOException {
-    this.truthDictionary = truth;
-    this.reader = new Reader(tested);
-    this.reports = new GoodReports(new Reader(truth));
+  static Campaign of(Dictionary dictionary, long seed, int randomReports) throws IOException {
+    GoodReports reports = new GoodReports(new Reader(dictionary));
     RandomReports random = new RandomReports(seed);
     reports.addOffice();
     reports.addOthers();
     reports.addRandom(random, randomReports);
     List<Lot> lots = new ArrayList<>(Court.demoLots());
     random.lots().forEach(l -> lots.add(Court.lot(l, "grass-hay")));
-    this.court = new Court(truth, lots);
+    return new Campaign(dictionary, reports, new Court(dictionary, lots), dictionary);
+  }
+
+  /** The same reports, read by another reader once they are altered. */
+  Campaign readBy(Dictionary tested) {
+    return new Campaign(truthDictionary, reports, court, tested);
   }
 
   GoodReports reports() {
@@ -51,12 +60,12 @@ final class Campaign {
   }
 
   /** Alters reports, the kinds in turn, until there are so many mutants. */
-  Tally run(long seed, int mutants) {
+  Tally run(long seed, int mutants, List<Kind> kinds) {
     Random random = new Random(seed);
     Tally tally = new Tally();
     int turn = 0;
     while (tally.mutants() < mutants) {
-      Kind kind = Kind.values()[turn++ % Kind.values().length];
+      Kind kind = kinds.get(turn++ % kinds.size());
       one(kind, random, tally);
     }
     return tally;

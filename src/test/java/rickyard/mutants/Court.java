@@ -14,9 +14,9 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import rickyard.core.forage.AccountedAnalysis;
+import rickyard.core.forage.AnalysisMaker;
 import rickyard.core.forage.Analyte;
 import rickyard.core.forage.AnalyteCode;
-import rickyard.core.forage.AnalysisMaker;
 import rickyard.core.forage.InForce;
 import rickyard.core.forage.Lot;
 import rickyard.core.forage.Received;
@@ -68,8 +68,7 @@ final class Court {
   static Collection<Lot> demoLots() {
     var conditions = JudgementTables.load(Optional.empty()).conditions().known();
     return Registers.load(
-            Path.of("fixtures/office/registers"),
-            LoadContext.of(AS_OF).withConditions(conditions))
+            Path.of("fixtures/office/registers"), LoadContext.of(AS_OF).withConditions(conditions))
         .office()
         .lots()
         .values();
@@ -110,8 +109,7 @@ final class Court {
       received.add(new Received(reports.get(i), AS_OF, "r" + i));
     }
     Settled settled =
-        settlement.settle(
-            new Unsettled(received, lots, List.of(), List.of(), List.of(), AS_OF));
+        settlement.settle(new Unsettled(received, lots, List.of(), List.of(), List.of(), AS_OF));
     SortedMap<String, Ruling> rulings = new TreeMap<>();
     for (InForce entry : settled.inForce()) {
       if (entry.analysis().isPresent()) {
@@ -125,9 +123,7 @@ final class Court {
     List<Verdict> verdicts =
         entry.analysis().map(a -> LotJudge.judge(a, limits)).orElseGet(List::of);
     SortedSet<String> clears = new TreeSet<>();
-    verdicts.stream()
-        .filter(v -> v.word() == Word.CLEARS)
-        .forEach(v -> clears.add(v.limit().id()));
+    verdicts.stream().filter(v -> v.word() == Word.CLEARS).forEach(v -> clears.add(v.limit().id()));
     int sample = entry.from().isEmpty() ? -1 : entry.from().get(0).index();
     return new Ruling(sample, entry.analysis(), clears);
   }

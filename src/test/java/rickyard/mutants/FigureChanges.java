@@ -167,8 +167,7 @@ final class FigureChanges {
         s -> {
           Spot spot = pick(s, random);
           String number = Site.number(paper, spot);
-          Site.setNumber(
-              paper, spot, number.startsWith("<") ? number.substring(1) : "<" + number);
+          Site.setNumber(paper, spot, number.startsWith("<") ? number.substring(1) : "<" + number);
         });
     return site.isPresent();
   }

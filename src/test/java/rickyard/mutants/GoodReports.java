@@ -139,7 +139,8 @@ final class GoodReports {
                     || figure.sample().equals(sample.label())))
             || figure.lot().endsWith(" " + sample.batch());
     Measured value = reading.value().orElseThrow();
-    double read = value.low() < value.high() && value.lower() < value.upper() ? value.upper() : value.best();
+    double read =
+        value.low() < value.high() && value.lower() < value.upper() ? value.upper() : value.best();
     double slack = RELATIVE * Math.max(0.01, Math.abs(figure.value()));
     return named && Math.abs(read - figure.value()) <= slack;
   }

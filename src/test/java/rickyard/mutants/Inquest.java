@@ -52,7 +52,8 @@ record Inquest(
     }
     boolean isOther =
         !clears.isEmpty()
-            && clears.keySet().stream().allMatch(l -> court.knows(l) && !before.rulings().containsKey(l));
+            && clears.keySet().stream()
+                .allMatch(l -> court.knows(l) && !before.rulings().containsKey(l));
     boolean isRounding =
         !clears.isEmpty()
             && clears.entrySet().stream()
@@ -61,8 +62,7 @@ record Inquest(
   }
 
   /** A lot that no register knows is the sample itself under another name. */
-  private static Optional<Ruling> truth(
-      String lot, Ruling ruling, Trial before, Court court) {
+  private static Optional<Ruling> truth(String lot, Ruling ruling, Trial before, Court court) {
     Ruling same = before.rulings().get(lot);
     if (same != null || court.knows(lot)) {
       return Optional.ofNullable(same);

@@ -232,5 +232,4 @@ enum NoEvidence {
             .allMatch(c -> c.holds());
     return site.isPresent() && (!twin || ratioHolds);
   }
-
 }

@@ -92,10 +92,7 @@ final class Paper {
     lines.add(
         line + 1,
         new Line(
-            same.page(),
-            same.number(),
-            (same.top() + below) / 2,
-            new ArrayList<>(same.boxes())));
+            same.page(), same.number(), (same.top() + below) / 2, new ArrayList<>(same.boxes())));
   }
 
   Grid toGrid() {

@@ -80,8 +80,7 @@ enum PrintedAs {
   }
 
   private static String mail(String text, String name) {
-    String body =
-        Base64.getMimeEncoder().encodeToString(text.getBytes(StandardCharsets.UTF_8));
+    String body = Base64.getMimeEncoder().encodeToString(text.getBytes(StandardCharsets.UTF_8));
     return """
         From: bench@sallow.example
         To: office@querrow.example

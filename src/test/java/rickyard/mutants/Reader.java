@@ -9,8 +9,8 @@ import rickyard.intake.Intake;
 import rickyard.intake.grid.DocumentReader;
 import rickyard.intake.grid.ReadLimits;
 import rickyard.intake.grid.Unfolding;
-import rickyard.intake.interpret.Interpreter;
 import rickyard.intake.interpret.Dictionary;
+import rickyard.intake.interpret.Interpreter;
 
 /** Reads files into good reports, and altered papers into whatever they say. */
 final class Reader {

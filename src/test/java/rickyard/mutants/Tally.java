@@ -62,13 +62,15 @@ final class Tally {
     for (Fate fate : Fate.values()) {
       out.append(" | ").append(counts.getOrDefault(fate, 0));
     }
-    String share = matter == 0 ? "" : String.format(Locale.ROOT, "%.0f %%", 100.0 * caught / matter);
+    String share =
+        matter == 0 ? "" : String.format(Locale.ROOT, "%.0f %%", 100.0 * caught / matter);
     out.append(" | ").append(share).append(" |\n");
   }
 
   /** A table in Markdown of those that carry no evidence. */
   String byReason() {
-    StringBuilder out = new StringBuilder("| why nothing on the page speaks against it | mutants |\n");
+    StringBuilder out =
+        new StringBuilder("| why nothing on the page speaks against it | mutants |\n");
     out.append("|---|---|\n");
     for (NoEvidence why : NoEvidence.values()) {
       out.append("| ").append(why.words()).append(" | ");

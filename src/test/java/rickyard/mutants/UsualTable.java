@@ -48,8 +48,7 @@ final class UsualTable {
   }
 
   private static List<CSVRecord> rows() {
-    CSVFormat format =
-        CSVFormat.DEFAULT.builder().setHeader().setCommentMarker('#').get();
+    CSVFormat format = CSVFormat.DEFAULT.builder().setHeader().setCommentMarker('#').get();
     try (Reader in = Files.newBufferedReader(TABLE)) {
       return format.parse(in).getRecords();
     } catch (IOException e) {

@@ -11,9 +11,10 @@ import rickyard.core.forage.Check;
 import rickyard.core.quantity.Unit;
 
 /**
- * A carbohydrate or nitrate that is printed unlike the lines around it: in another unit than protein and
- * fibre, or with more decimals than these and the other carbohydrates (a nitrate: than the trace
- * elements). A laboratory prints them alike; a misread unit or a slipped decimal mark does not.
+ * A carbohydrate or nitrate that is printed unlike the lines around it: in another unit than
+ * protein and fibre, or with more decimals than these and the other carbohydrates (a nitrate: than
+ * the trace elements). A laboratory prints them alike; a misread unit or a slipped decimal mark
+ * does not.
  */
 final class OddPrint {
   static final String UNIT = "unit-unlike-others";
@@ -119,8 +120,7 @@ final class OddPrint {
     return lines < ENOUGH ? Optional.empty() : like.map(l -> Math.max(l, usual.orElse(l)));
   }
 
-  private static List<Print> prints(
-      SortedMap<AnalyteCode, Print> prints, List<AnalyteCode> codes) {
+  private static List<Print> prints(SortedMap<AnalyteCode, Print> prints, List<AnalyteCode> codes) {
     return codes.stream().flatMap(c -> Optional.ofNullable(prints.get(c)).stream()).toList();
   }
 

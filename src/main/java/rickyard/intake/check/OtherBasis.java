@@ -37,8 +37,7 @@ final class OtherBasis {
     return new Checked(checks, touched);
   }
 
-  private static void note(
-      List<Check> into, String by, boolean holds, List<AnalyteCode> contents) {
+  private static void note(List<Check> into, String by, boolean holds, List<AnalyteCode> contents) {
     into.add(
         new Check(
             "basis as said, by " + by,

@@ -39,10 +39,7 @@ public final class SampleChecks {
    * @param usual what is usual in which material
    */
   public static Checked of(
-      Figures figures,
-      SortedMap<AnalyteCode, Print> prints,
-      String material,
-      List<Usual> usual) {
+      Figures figures, SortedMap<AnalyteCode, Print> prints, String material, List<Usual> usual) {
     return of(figures)
         .plus(OtherBasis.of(figures))
         .plus(OddPrint.of(prints))

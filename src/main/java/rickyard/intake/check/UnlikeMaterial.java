@@ -37,7 +37,8 @@ final class UnlikeMaterial {
       }
       Span range = new Span(usual.low(), usual.high());
       boolean holds = range.meets(found.get());
-      List<AnalyteCode> codes = holds ? List.of(usual.analyte()) : withCarbohydrates(figures, usual);
+      List<AnalyteCode> codes =
+          holds ? List.of(usual.analyte()) : withCarbohydrates(figures, usual);
       checks.add(
           new Check(
               "usual in " + usual.material(),

@@ -130,8 +130,7 @@ final class SampleWriter {
           && figure.form() == Figure.Form.NUMBER
           && !resolved.finding().units().isEmpty()) {
         int decimals = Math.max(0, figure.half().scale() - 1);
-        prints.put(
-            resolved.code(), new Print(resolved.finding().units().get(0).what(), decimals));
+        prints.put(resolved.code(), new Print(resolved.finding().units().get(0).what(), decimals));
       }
     }
     return prints;
