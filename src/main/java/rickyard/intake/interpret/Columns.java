@@ -30,6 +30,26 @@ final class Columns {
     return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
   }
 
+  /**
+   * The piece over a cell of a row: one that another cell of the row stands under is not taken from
+   * it by a cell that merely stands beside.
+   */
+  static Optional<Piece> over(List<Piece> line, Cell cell, List<Piece> row, boolean certain) {
+    Optional<Piece> over = over(line, cell, certain);
+    if (over.isPresent() || certain) {
+      return over;
+    }
+    List<Piece> free =
+        line.stream()
+            .filter(p -> gap(p.cell(), cell) <= REACH)
+            .filter(
+                p ->
+                    row.stream()
+                        .noneMatch(r -> !r.cell().equals(cell) && p.cell().overlap(r.cell()) > 0))
+            .toList();
+    return free.size() == 1 ? Optional.of(free.get(0)) : Optional.empty();
+  }
+
   /** The piece of an upper line that spans a cell: the one over it, else the nearest. */
   static Optional<Piece> spanning(List<Piece> line, Cell cell, boolean certain) {
     if (certain) {

@@ -34,18 +34,18 @@ final class Dates {
     Map<String, Integer> months = new TreeMap<>();
     List<String> names =
         List.of(
-            "jan january januar janvier enero janvr ene januari",
-            "feb february februar fevrier febrero fev fevr februari",
+            "jan january januar janvier enero janvr ene januari gennaio gen",
+            "feb february februar fevrier febrero fev fevr februari febbraio feb",
             "mar march marz mars marzo maart mrz",
-            "apr april avril abril avr abr",
-            "may mai mayo mei",
-            "jun june juni juin junio",
-            "jul july juli juillet julio juil",
-            "aug august aout agosto ago augustus",
-            "sep sept september septembre septiembre",
-            "oct october oktober octobre octubre okt",
+            "apr april avril abril avr abr aprile",
+            "may mai mayo mei maj maggio mag",
+            "jun june juni juin junio giugno giu",
+            "jul july juli juillet julio juil luglio lug",
+            "aug august aout agosto ago augustus augusti",
+            "sep sept september septembre septiembre settembre set",
+            "oct october oktober octobre octubre okt ottobre ott",
             "nov november novembre noviembre",
-            "dec december dezember decembre diciembre dez dic");
+            "dec december dezember decembre diciembre dez dic dicembre");
     for (int m = 0; m < 12; m++) {
       for (String name : names.get(m).split(" ", -1)) {
         months.put(name, m + 1);

@@ -3,6 +3,7 @@ package rickyard.intake.interpret;
 import static java.util.Objects.requireNonNull;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -15,6 +16,9 @@ import java.util.Set;
  */
 record FieldMark(String field, String value, boolean marked) {
   private static final Set<Kind> KINDS = EnumSet.of(Kind.FIELD);
+
+  /** Names of a sample, the strongest first: 'Lot / sample' is a lot. */
+  private static final List<String> NAMES = List.of("lot", "sample", "lab_no", "description");
 
   FieldMark {
     requireNonNull(field, "field");
@@ -59,7 +63,15 @@ record FieldMark(String field, String value, boolean marked) {
   }
 
   private static Optional<String> name(Dictionary dictionary, String text) {
-    Meaning meaning = dictionary.read(text.replace('#', ' '), KINDS);
-    return meaning.isWhole() ? meaning.only(Kind.FIELD) : Optional.empty();
+    String bare = text.replace('#', ' ').replaceFirst("\\s*\\([^()]*\\)\\s*$", "");
+    Meaning meaning = dictionary.read(bare, KINDS);
+    if (!meaning.isWhole()) {
+      return Optional.empty();
+    }
+    List<String> named = meaning.all(Kind.FIELD);
+    boolean namesOnly = named.size() > 1 && NAMES.containsAll(named);
+    return namesOnly
+        ? NAMES.stream().filter(named::contains).findFirst()
+        : meaning.only(Kind.FIELD);
   }
 }

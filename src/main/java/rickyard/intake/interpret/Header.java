@@ -18,7 +18,7 @@ import rickyard.intake.grid.Cell;
 record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, boolean certain) {
   /** Fields that tell one sample from another. */
   static final Set<String> OF_SAMPLE =
-      Set.of("lot", "sample", "lab_no", "batch", "material", "sampled", "cores");
+      Set.of("lot", "sample", "description", "lab_no", "batch", "material", "sampled", "cores");
 
   Header {
     lines = List.copyOf(lines);
@@ -33,17 +33,27 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
     return lines.isEmpty() && fieldLines.isEmpty();
   }
 
-  /** What stands over a cell. */
+  /** What stands over a cell, whatever else stands in its row. */
   Heading over(Cell cell) {
+    return over(cell, List.of());
+  }
+
+  /** What stands over a cell of a row. */
+  Heading over(Cell cell, List<Piece> row) {
     List<String> texts = new ArrayList<>();
     SortedMap<String, String> fields = new TreeMap<>();
     for (int i = 0; i < lines.size(); i++) {
       List<Piece> pieces = lines.get(i).pieces();
+      if (isPairs(lines.get(i))) {
+        pair(pieces, cell, fields);
+        continue;
+      }
       Optional<Piece> piece =
           i == lines.size() - 1
-              ? Columns.over(pieces, cell, certain)
+              ? Columns.over(pieces, cell, row, certain)
               : Columns.spanning(pieces, cell, certain);
-      piece.ifPresent(p -> add(p, texts, fields));
+      List<Piece> names = BareNames.in(lines.get(i));
+      piece.ifPresent(p -> add(p, names.contains(p), texts, fields));
     }
     for (Line line : fieldLines) {
       String field = line.pieces().get(0).field().map(FieldMark::field).orElse("");
@@ -54,7 +64,40 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
     return new Heading(text, dictionary.read(text, Dictionary.IN_HEADING), fields);
   }
 
-  private static void add(Piece piece, List<String> texts, SortedMap<String, String> fields) {
+  /** 'Sample | A | | Sample | B': the same field side by side, each with its value beside it. */
+  static boolean isPairs(Line line) {
+    List<Piece> pieces = line.pieces();
+    if (pieces.size() < 4 || pieces.size() % 2 != 0) {
+      return false;
+    }
+    String field = pieces.get(0).field().map(FieldMark::field).orElse("");
+    for (int i = 0; i < pieces.size(); i += 2) {
+      Optional<FieldMark> name = pieces.get(i).field().filter(f -> f.value().isEmpty());
+      boolean value = pieces.get(i + 1).field().isEmpty() && !pieces.get(i + 1).isHeadingWord();
+      if (name.filter(f -> f.field().equals(field)).isEmpty() || !value) {
+        return false;
+      }
+    }
+    return OF_SAMPLE.contains(field);
+  }
+
+  /** The pair of the block that a cell stands in: the last one that begins left of it. */
+  private static void pair(List<Piece> pieces, Cell cell, SortedMap<String, String> fields) {
+    for (int i = 0; i < pieces.size(); i += 2) {
+      boolean begun = i == 0 || pieces.get(i).cell().left() < cell.right();
+      if (begun) {
+        fields.put(
+            pieces.get(i).field().map(FieldMark::field).orElse("sample"), pieces.get(i + 1).text());
+      }
+    }
+  }
+
+  private static void add(
+      Piece piece, boolean name, List<String> texts, SortedMap<String, String> fields) {
+    if (name) {
+      fields.put("sample", piece.text());
+      return;
+    }
     Optional<FieldMark> field =
         piece.field().filter(f -> !f.value().isEmpty() && OF_SAMPLE.contains(f.field()));
     if (field.isPresent()) {
@@ -62,6 +105,24 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
     } else {
       texts.add(piece.text());
     }
+  }
+
+  /**
+   * The result column next to the left of the heading over a cell, if no other cell is under it.
+   */
+  Optional<Heading> freeResultBeside(Cell cell, List<Piece> others) {
+    if (lines.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Piece> last = lines.get(lines.size() - 1).pieces();
+    Optional<Piece> over = Columns.over(last, cell, certain);
+    int at = over.map(last::indexOf).orElse(0);
+    if (at < 1) {
+      return Optional.empty();
+    }
+    Cell beside = last.get(at - 1).cell();
+    boolean free = others.stream().noneMatch(o -> o.cell().overlap(beside) > 0);
+    return Optional.of(over(beside)).filter(h -> free && h.isResult());
   }
 
   /** Whether any of its columns is known to hold results. */

@@ -50,6 +50,10 @@ public final class Interpreter {
     Walk walk = new Walk(dictionary, lines, certain, documentSha256);
     walk.run();
     List<SampleDraft> drafts = walk.samples().withFigures();
+    if (drafts.size() == 1 && drafts.get(0).isNameless()) {
+      SampleDraft only = drafts.get(0);
+      ProseName.in(dictionary, lines).ifPresent(name -> only.note("sample", name));
+    }
     boolean withdrawal = drafts.isEmpty() && isWithdrawal(walk.front());
     if (withdrawal) {
       drafts = List.of(walk.samples().named());

@@ -62,8 +62,12 @@ record Label(
       return Optional.empty();
     }
     String bracket = text.substring(open + 1, text.length() - 1);
-    Optional<Label> name = turned(dictionary, text.substring(0, open).strip());
+    String head = text.substring(0, open).strip();
+    Optional<Label> name = plain(dictionary, head).or(() -> turned(dictionary, head));
     Optional<Label> same = plain(dictionary, bracket);
+    if (same.isPresent() && name.filter(n -> isLooser(same.get().rule(), n.code())).isPresent()) {
+      return name;
+    }
     if (same.isPresent()) {
       return same.filter(
           s ->
@@ -73,6 +77,13 @@ record Label(
     return dictionary.read(bracket, Dictionary.IN_MARK).isWhole()
         ? name.flatMap(n -> plain(dictionary, n.rule().analyte().name() + " " + bracket))
         : Optional.empty();
+  }
+
+  /** Whether a name says less than a code: 'sugar' than WSC, a bare DE than the horse's. */
+  private static boolean isLooser(AnalyteRule rule, String code) {
+    return isOpenFor(rule, code)
+        || (rule.use() == AnalyteRule.Use.LEAVE
+            && rule.analyte().code().value().equals(code + "_BARE"));
   }
 
   private static boolean isOpenFor(AnalyteRule rule, String code) {

@@ -3,6 +3,8 @@ package rickyard.intake.interpret;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import rickyard.intake.grid.Cell;
 import rickyard.intake.grid.Grid;
 import rickyard.intake.grid.Page;
@@ -12,6 +14,10 @@ import rickyard.intake.grid.Row;
 final class Lines {
   private static final int LONGEST_SPLIT = 80;
   private final Dictionary dictionary;
+  private static final int LONGEST_FIELDS = 200;
+  private static final Pattern BETWEEN =
+      Pattern.compile(
+          "\\s+[\u00B7\u2022|]\\s+|\\s+[\u2013\u2014]\\s+|\\s+-\\s+(?=\\p{Lu})|;\\s+(?=\\p{L})");
   private final boolean certain;
 
   Lines(Dictionary dictionary, boolean certain) {
@@ -21,20 +27,22 @@ final class Lines {
 
   List<Line> of(Grid grid) {
     Dialect dialect = dialect(grid);
+    Piece.Reading reading =
+        new Piece.Reading(dictionary, dialect, Legend.of(dictionary, grid), certain);
     List<Line> lines = new ArrayList<>();
     for (Page page : grid.pages()) {
       for (Row row : page.rows()) {
-        lines.add(line(page.number(), row, dialect));
+        lines.add(line(page.number(), row, reading));
       }
     }
-    return new Wraps(dictionary, dialect, certain).joined(lines);
+    return new LabelsLast(certain).turned(new Wraps(reading).joined(lines));
   }
 
-  private Line line(int page, Row row, Dialect dialect) {
+  private Line line(int page, Row row, Piece.Reading reading) {
     List<Piece> pieces = new ArrayList<>();
     for (Cell cell : row.cells()) {
       for (Cell part : split(cell, row)) {
-        pieces.add(Piece.of(dictionary, dialect, certain, page, row.number(), part));
+        pieces.add(Piece.of(reading, page, row.number(), part));
       }
     }
     return new Line(page, row.number(), pieces);
@@ -64,6 +72,43 @@ final class Lines {
   }
 
   private List<Cell> split(Cell cell, Row row) {
+    List<Cell> fields = fields(cell);
+    if (fields.size() > 1) {
+      return fields;
+    }
+    return figure(cell, row);
+  }
+
+  /** 'Report 77 · Sampled 3 May 2026': fields in a row with a mark between them. */
+  private List<Cell> fields(Cell cell) {
+    String text = cell.text();
+    Matcher mark = BETWEEN.matcher(text);
+    if (text.length() > LONGEST_FIELDS
+        || !mark.find()
+        || FieldMark.read(dictionary, text.substring(0, mark.start())).isEmpty()) {
+      return List.of(cell);
+    }
+    List<Cell> parts = new ArrayList<>();
+    int from = 0;
+    mark.reset();
+    while (mark.find()) {
+      parts.add(part(cell, from, mark.start()));
+      from = mark.end();
+    }
+    parts.add(part(cell, from, text.length()));
+    return parts.stream().anyMatch(p -> p.text().isBlank()) ? List.of(cell) : parts;
+  }
+
+  private static Cell part(Cell cell, int from, int to) {
+    double perChar = (cell.right() - cell.left()) / Math.max(1, cell.text().length());
+    return new Cell(
+        cell.text().substring(from, to).strip(),
+        cell.left() + from * perChar,
+        cell.left() + to * perChar,
+        cell.column());
+  }
+
+  private List<Cell> figure(Cell cell, Row row) {
     String text = cell.text();
     if (text.length() > LONGEST_SPLIT || Label.read(dictionary, text).isPresent()) {
       return List.of(cell);

@@ -78,6 +78,10 @@ final class Methods {
     }
   }
 
+  static boolean isMineral(String code) {
+    return MINERALS.contains(code);
+  }
+
   /** The method of an analyte's figure whose row says none. */
   Method of(String code) {
     NavigableSet<String> said =

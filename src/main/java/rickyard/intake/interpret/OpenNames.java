@@ -55,11 +55,9 @@ final class OpenNames {
     return Optional.of(open.trouble().isEmpty() ? open.withTrouble(doubt) : open);
   }
 
-  /** 'Sugar' beside both WSC and ESC adds nothing. */
+  /** 'Sugar' beside WSC adds nothing: the limits are in WSC. Beside ESC alone it may be the WSC. */
   private boolean isSpare(String name) {
-    return name.equals("SUGAR")
-        && find(AnalyteCode.WSC).isPresent()
-        && find(AnalyteCode.ESC).isPresent();
+    return name.equals("SUGAR") && find(AnalyteCode.WSC).isPresent();
   }
 
   private List<String> meanings(Resolved open, String name) {

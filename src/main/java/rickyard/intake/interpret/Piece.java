@@ -40,10 +40,10 @@ record Piece(
     requireNonNull(cell, "cell");
   }
 
-  static Piece of(
-      Dictionary dictionary, Dialect dialect, boolean certain, int page, int row, Cell cell) {
+  static Piece of(Reading reading, int page, int row, Cell cell) {
+    Dictionary dictionary = reading.dictionary();
     String text = cell.text();
-    Optional<Figure> figure = figure(dictionary, dialect, certain, text);
+    Optional<Figure> figure = figure(reading, text);
     String rest = figure.map(Figure::rest).orElse("");
     return new Piece(
         page,
@@ -57,16 +57,27 @@ record Piece(
         FieldMark.read(dictionary, text));
   }
 
-  private static Optional<Figure> figure(
-      Dictionary dictionary, Dialect dialect, boolean certain, String text) {
-    Optional<Figure> read = Numerals.read(text, dialect, certain);
+  /**
+   * What the cells of one document are read with.
+   *
+   * @param dictionary the words
+   * @param dialect its decimal mark
+   * @param legend what it says its marks stand for
+   * @param certain whether columns are certain
+   */
+  record Reading(Dictionary dictionary, Dialect dialect, Legend legend, boolean certain) {}
+
+  private static Optional<Figure> figure(Reading reading, String text) {
+    Dictionary dictionary = reading.dictionary();
+    Optional<Figure> read = Numerals.read(text, reading.dialect(), reading.certain());
     if (read.isPresent()) {
       Meaning rest = dictionary.read(read.get().rest(), Dictionary.IN_MARK);
       return rest.unknown().isEmpty() ? read : Optional.empty();
     }
     Meaning word = dictionary.read(text, QUALIFIERS);
     if (word.isWhole() && word.phrases().size() == 1) {
-      return Optional.of(Figure.word(form(word.phrases().get(0).meaning())));
+      String meaning = reading.legend().meaning(text).orElse(word.phrases().get(0).meaning());
+      return Optional.of(Figure.word(form(meaning)));
     }
     boolean underLimit = text.startsWith("<") && dictionary.read(text, ROLES).has(Kind.ROLE, "lod");
     return underLimit ? Optional.of(Figure.word(Form.NOT_DETECTED)) : Optional.empty();
@@ -82,6 +93,17 @@ record Piece(
 
   String text() {
     return cell.text();
+  }
+
+  /** The room of the number alone where a unit stands behind it: '6.8 %' may reach under 'Unit'. */
+  Cell resultCell() {
+    int rest = figure.map(f -> f.rest().length()).orElse(0);
+    int all = cell.text().length();
+    if (rest == 0 || rest >= all) {
+      return cell;
+    }
+    double right = cell.left() + (cell.right() - cell.left()) * (all - rest) / all;
+    return new Cell(cell.text(), cell.left(), right, cell.column());
   }
 
   boolean isFigure() {

@@ -52,7 +52,7 @@ final class RowReader {
     List<Piece> pieces = line.pieces();
     for (int i = 0; i < pieces.size(); i++) {
       Piece piece = pieces.get(i);
-      Heading heading = header.over(piece.cell());
+      Heading heading = over(header, pieces, i);
       Optional<Piece> next =
           i + 1 < pieces.size() ? Optional.of(pieces.get(i + 1)) : Optional.empty();
       if (startsItem(piece, next, heading, open)) {
@@ -68,6 +68,25 @@ final class RowReader {
       }
     }
     return items;
+  }
+
+  /**
+   * The heading of a cell. '87.5 %' may reach from under 'Result' to under 'Unit': it is the
+   * result, where nothing else stands under that.
+   */
+  private static Heading over(Header header, List<Piece> pieces, int i) {
+    Piece piece = pieces.get(i);
+    Heading heading = header.over(piece.resultCell(), others(pieces, i));
+    boolean unitUnderUnit = piece.tail().has(Kind.UNIT) && heading.meaning().has(Kind.ROLE, "unit");
+    return unitUnderUnit && piece.isFigure()
+        ? header.freeResultBeside(piece.cell(), others(pieces, i)).orElse(heading)
+        : heading;
+  }
+
+  private static List<Piece> others(List<Piece> pieces, int i) {
+    List<Piece> others = new ArrayList<>(pieces);
+    others.remove(i);
+    return others;
   }
 
   /** A column such as 'Lot' in a table with a row for each sample and analyte. */
@@ -146,7 +165,8 @@ final class RowReader {
     }
     boolean blank = unclear.stream().allMatch(i -> item.headings().get(i).isBlank());
     boolean water = Settled.isWater(item.label().rule().analyte().code());
-    if (blank && unclear.size() == 1 && (water || !header.hasResults())) {
+    boolean stated = speaksOfRows(item.over()) && item.over().basis().isPresent();
+    if (blank && unclear.size() == 1 && (water || stated || !header.hasResults())) {
       return "";
     }
     return blank ? "column-not-known" : "column-not-understood";
@@ -211,7 +231,7 @@ final class RowReader {
   private static void sayRow(Item item, List<Said<Unit>> units, List<Said<String>> bases) {
     say(units, item.label().unit(), 2);
     say(bases, item.label().basis(), 2);
-    if (item.over().meaning().has(Kind.ROLE, "analyte")) {
+    if (speaksOfRows(item.over())) {
       say(units, item.over().unit(), 3);
       say(bases, item.over().basis(), 3);
     }
@@ -224,10 +244,18 @@ final class RowReader {
     }
   }
 
+  /** 'Minerals, dry matter basis' or '% unless noted' over the names of the analytes. */
+  private static boolean speaksOfRows(Heading over) {
+    boolean marks = over.unit().isPresent() || over.basis().isPresent();
+    return over.meaning().has(Kind.ROLE, "analyte")
+        || (marks && over.meaning().unknown().isEmpty() && !over.isForeign());
+  }
+
   void sayPage(String code, int at, List<Said<Unit>> units, List<Said<String>> bases) {
-    say(units, statements.unitOfAll(), 4);
+    say(units, statements.unitOf(code), 4);
     say(bases, statements.ofAnalyte(code), 2);
     say(bases, statements.ofAll(code, at), 4);
+    say(bases, statements.basisInUnits(code), 4);
   }
 
   static <T> void say(List<Said<T>> all, Optional<T> what, int from) {

@@ -26,6 +26,10 @@ final class SampleDraft {
     fields.putIfAbsent(field, value);
   }
 
+  boolean isNameless() {
+    return field("lot").isEmpty() && field("sample").isEmpty();
+  }
+
   void add(Finding finding) {
     findings.add(finding);
   }

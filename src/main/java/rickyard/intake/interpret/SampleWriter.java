@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Doubt;
 import rickyard.core.forage.Sample;
@@ -26,6 +28,12 @@ final class SampleWriter {
   private static final String UNUSUAL = "outside-usual-range";
 
   private final Walk walk;
+
+  /** Straw holds so little of all but fibre that the low ends meant for hay would always ask. */
+  private static final double OF_STRAW = 0.25;
+
+  private static final Pattern STRAW =
+      Pattern.compile("(?i)\\b(?:straw|\\p{L}*stroh|paille|paja|\\p{L}*stro)\\b");
   private final Dates.Order order;
   private final List<Untaken> untaken = new ArrayList<>();
 
@@ -49,23 +57,33 @@ final class SampleWriter {
             prints(named),
             draft.field("material"),
             walk.dictionary().usual());
+    boolean straw = isStraw(draft);
     List<Resolved> last =
-        withPage(named.stream().map(r -> held(r, checked, settled)).toList(), checked);
+        withPage(named.stream().map(r -> held(r, checked, settled, straw)).toList(), checked);
     List<Doubt> doubts = doubts(last);
     Optional<LocalDate> sampledOn =
         Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
     return new Sample(
-        draft.field("lot").isEmpty() ? draft.field("sample") : draft.field("lot"),
+        label(draft),
         draft.field("batch"),
         draft.field("lab_no").isEmpty() && !draft.field("lot").isEmpty()
             ? draft.field("sample")
             : draft.field("lab_no"),
-        draft.field("material"),
+        draft.field("material").isEmpty() ? draft.field("description") : draft.field("material"),
         sampledOn,
         cores(draft.field("cores")),
         last.stream().map(r -> r.toReading(walk.methods().of(r.code().value()))).toList(),
         doubts,
         checked.checks());
+  }
+
+  /** What the sample is called; a description is its name only where it has no other. */
+  private static String label(SampleDraft draft) {
+    return Stream.of("lot", "sample", "description")
+        .map(draft::field)
+        .filter(f -> !f.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 
   private static Figures figures(List<Resolved> named, Settled settled) {
@@ -86,7 +104,7 @@ final class SampleWriter {
   }
 
   /** A figure that a relation touches, or that is far from usual, waits for a person. */
-  private static Resolved held(Resolved resolved, Checked checked, Settled settled) {
+  private static Resolved held(Resolved resolved, Checked checked, Settled settled, boolean straw) {
     if (!resolved.trouble().isEmpty()) {
       return resolved;
     }
@@ -100,7 +118,10 @@ final class SampleWriter {
             .value()
             .filter(
                 v -> {
-                  double share = Settled.isWater(resolved.code()) ? 1 : settled.share(v);
+                  double share =
+                      Settled.isWater(resolved.code())
+                          ? 1
+                          : settled.share(v) * (straw ? OF_STRAW : 1);
                   return v.upper() < rule.usualLow() * share || v.lower() > rule.usualHigh();
                 })
             .isPresent();
@@ -136,6 +157,10 @@ final class SampleWriter {
     return prints;
   }
 
+  private static boolean isStraw(SampleDraft draft) {
+    return STRAW.matcher(draft.field("material") + " " + draft.field("description")).find();
+  }
+
   private static List<Doubt> doubts(List<Resolved> readings) {
     Map<String, List<Resolved>> troubles = new LinkedHashMap<>();
     for (Resolved resolved : readings) {
@@ -154,11 +179,23 @@ final class SampleWriter {
       why = "share";
     } else if (finding.label().rule().use() == AnalyteRule.Use.LEAVE) {
       why = "not-used";
+    } else if (isMineralNotFound(finding)) {
+      why = "not-detected";
     }
     if (!why.isEmpty()) {
       untaken.add(new Untaken(finding.place(), finding.code() + " " + finding.raw(), why));
     }
     return why.isEmpty();
+  }
+
+  /** Without a limit of detection it is a mineral that was not reported; no limit asks for it. */
+  private static boolean isMineralNotFound(Finding finding) {
+    Figure.Form form = finding.figure().form();
+    boolean notFound = form == Figure.Form.NOT_DETECTED || form == Figure.Form.TRACE;
+    return notFound
+        && finding.limit().filter(Figure::hasNumber).isEmpty()
+        && Methods.isMineral(finding.code())
+        && !finding.code().equals("K");
   }
 
   private static OptionalInt cores(String text) {

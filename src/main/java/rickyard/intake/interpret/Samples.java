@@ -28,13 +28,15 @@ final class Samples {
   /** Takes a field of the head that belongs to a sample. */
   void note(String field, String value) {
     String known = current.field(field);
-    if (IDENTIFYING.contains(field) && !known.equals(value)) {
+    boolean named = IDENTIFYING.stream().anyMatch(f -> !current.field(f).isEmpty());
+    boolean names = IDENTIFYING.contains(field) || (field.equals("description") && !named);
+    if (names && !known.equals(value)) {
       if (!known.isEmpty() || !current.isEmpty()) {
         current = begin(field, value);
         return;
       }
     }
-    if (drafts.isEmpty() && !IDENTIFYING.contains(field)) {
+    if (drafts.isEmpty() && !IDENTIFYING.contains(field) && !field.equals("description")) {
       common.put(field, value);
     }
     current.note(field, value);

@@ -29,6 +29,11 @@ record Section(Optional<String> basis, Optional<Unit> unit, boolean foreign) {
     return new Section(Optional.empty(), Optional.empty(), false);
   }
 
+  /** Rows that are no results of their own: the same sample once more, for comparison. */
+  static Section aside() {
+    return new Section(Optional.empty(), Optional.empty(), true);
+  }
+
   /** The section under a line that states a basis, perhaps with a unit. */
   static Section stating(String basis, Meaning meaning) {
     return new Section(Optional.of(basis), unit(meaning), false);

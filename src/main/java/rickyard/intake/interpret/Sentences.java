@@ -21,13 +21,20 @@ final class Sentences {
   private static final int LONGEST = 30;
   private static final Pattern END =
       Pattern.compile("(?<=[\\p{L}0-9)%]{2})[.;!]+(?:\\s+|$)|\\s\\|\\s");
-  private static final Pattern CLAUSE = Pattern.compile("[,:]\\s+|\\s[-\u2013\u2014]\\s");
+  private static final Pattern CLAUSE =
+      Pattern.compile("[,:]\\s+|\\s*[()]\\s*|\\s[-\u2013\u2014]\\s");
   private static final Pattern UNLESS =
       Pattern.compile(
           "(?i)[,(]?\\s*(?:unless|except (?:where|when|if|as)|soweit nicht|wenn nicht)\\s(?<rest>.*)");
   private static final Pattern SAID_OTHERWISE =
       Pattern.compile(
           "(?i).*(?:other(?:wise|s)?|different(?:ly)?|stated|noted|indicated|marked|specified|given|shown|anders|angegeben).*");
+
+  /** 'All results, means and limits of detection are …': what else is said to be so as well. */
+  private static final Pattern LISTED =
+      Pattern.compile(
+          "(?i)(?<all>\\ball (?:results|values|figures))(?:,| and)(?:[, ]+(?:and|or|the|of|district|typical|usual|reference|means?|averages?|ranges?|limits?|values|detection|quantification))+(?<verb>\\s+(?:are|is)\\b)");
+
   private static final Set<Kind> KINDS =
       EnumSet.of(
           Kind.STATEMENT,
@@ -40,6 +47,17 @@ final class Sentences {
           Kind.UNIT,
           Kind.METHOD,
           Kind.FILLER);
+
+  private static final Set<Kind> WITHOUT_ANALYTES = without(Kind.ANALYTE);
+  private static final Set<String> WATER = Set.of("DM", "MOISTURE");
+  private static final Set<String> ON =
+      Set.of("on", "in", "auf", "im", "sur", "en", "sobre", "op", "je", "pro", "per");
+
+  private static Set<Kind> without(Kind kind) {
+    Set<Kind> kinds = EnumSet.copyOf(KINDS);
+    kinds.remove(kind);
+    return kinds;
+  }
 
   private final Dictionary dictionary;
 
@@ -73,6 +91,10 @@ final class Sentences {
   /** The basis in a field such as 'Basis: dry matter, except moisture'. */
   Optional<OfBasis> ofMark(String value, int at) {
     String text = benign(split(value).stream().findFirst().orElse(""));
+    Optional<OfBasis> exceptWater = exceptWater(text, at);
+    if (exceptWater.isPresent()) {
+      return exceptWater;
+    }
     Meaning meaning = dictionary.read(text, EnumSet.copyOf(KINDS));
     Optional<String> basis = basisOf(meaning);
     boolean plain =
@@ -88,15 +110,39 @@ final class Sentences {
         : Optional.empty();
   }
 
+  /** 'dry matter, except dry matter itself (as received)'. */
+  private Optional<OfBasis> exceptWater(String text, int at) {
+    List<String> clauses = List.of(CLAUSE.split(text, -1));
+    Meaning first = dictionary.read(clauses.get(0), Dictionary.IN_MARK);
+    if (clauses.size() < 2 || !first.isWhole() || first.basis().isEmpty()) {
+      return Optional.empty();
+    }
+    boolean excepted = false;
+    for (String clause : clauses.subList(1, clauses.size())) {
+      Meaning meaning = dictionary.read(clause, KINDS);
+      boolean ofWater = WATER.containsAll(meaning.all(Kind.ANALYTE));
+      boolean known = meaning.unknown().isEmpty() && !meaning.has(Kind.SUBJECT);
+      boolean bracket = excepted && !meaning.has(Kind.ANALYTE);
+      if (!known || !ofWater || !(meaning.has(Kind.EXCEPT) || bracket || clause.isBlank())) {
+        return Optional.empty();
+      }
+      excepted |= meaning.has(Kind.EXCEPT) && meaning.has(Kind.ANALYTE);
+    }
+    return excepted
+        ? Optional.of(
+            new OfBasis(at, first.basis().get(), Section.unit(first), true, Set.of(), WATER))
+        : Optional.empty();
+  }
+
   private Optional<OfBasis> sentence(String text, int at, boolean alone) {
     String sentence = benign(text);
-    Meaning meaning = dictionary.read(sentence, KINDS);
+    Meaning meaning = understood(sentence);
     Optional<String> basis = meaning.basis();
-    if (basis.isEmpty()
-        || meaning.has(Kind.NOT)
-        || meaning.has(Kind.HEDGE)
-        || meaning.words().size() > LONGEST) {
+    if (meaning.has(Kind.NOT) || meaning.has(Kind.HEDGE) || meaning.words().size() > LONGEST) {
       return Optional.empty();
+    }
+    if (basis.isEmpty()) {
+      return clause(sentence, at);
     }
     boolean about = (meaning.has(Kind.STATEMENT) && alone) || meaning.has(Kind.SUBJECT);
     if (meaning.unknown().isEmpty()) {
@@ -107,19 +153,76 @@ final class Sentences {
     return clause(sentence, at);
   }
 
+  /**
+   * What a sentence says. 'Results in g per kg of dry matter' names no analyte: where every word is
+   * understood without one, and a unit or 'on' leads to it, dry matter is the basis.
+   */
+  private Meaning understood(String sentence) {
+    Meaning meaning = dictionary.read(sentence, KINDS);
+    if (meaning.basis().isPresent()) {
+      return meaning;
+    }
+    Meaning bare = dictionary.read(sentence, WITHOUT_ANALYTES);
+    return bare.unknown().isEmpty() && bare.basis().isPresent() && leadsToBasis(bare)
+        ? bare
+        : meaning;
+  }
+
+  private static boolean leadsToBasis(Meaning meaning) {
+    boolean led = false;
+    for (Phrase phrase : meaning.phrases()) {
+      boolean leads = phrase.words().stream().anyMatch(ON::contains);
+      if (phrase.kind() == Kind.BASIS) {
+        return led || leads;
+      }
+      boolean on = phrase.kind() == Kind.FILLER && leads;
+      led = phrase.kind() == Kind.UNIT || on || (led && phrase.kind() == Kind.FILLER);
+    }
+    return false;
+  }
+
   /** The one clause of a sentence with unknown words that names the basis of the results. */
   private Optional<OfBasis> clause(String sentence, int at) {
     for (String clause : clauses(sentence)) {
-      Meaning meaning = dictionary.read(clause, KINDS);
+      Meaning meaning = understood(clause);
       Optional<String> basis = meaning.basis();
       if (basis.isPresent()
-          && meaning.has(Kind.STATEMENT)
+          && (meaning.has(Kind.STATEMENT) || meaning.unknown().isEmpty())
           && meaning.has(Kind.SUBJECT, "all")
-          && exceptionsKnown(meaning)) {
+          && exceptionsKnown(meaning)
+          && isUnchallenged(sentence, clause, basis.get())) {
         return stated(meaning, basis.get(), at, true).filter(b -> b.only().isEmpty());
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * Whether no other clause names another basis for anything but water: 'values per kg of dry
+   * matter, minerals per kg of product' says two things.
+   */
+  private boolean isUnchallenged(String sentence, String clause, String basis) {
+    boolean waterBefore = false;
+    for (String other : clauses(sentence)) {
+      Meaning meaning = dictionary.read(other, KINDS);
+      boolean differs =
+          !other.equals(clause)
+              && meaning.phrases().stream()
+                  .anyMatch(
+                      p ->
+                          (p.kind() == Kind.BASIS || p.kind() == Kind.STATEMENT)
+                              && !p.meaning().equals(basis));
+      boolean ofWater =
+          WATER.containsAll(meaning.all(Kind.ANALYTE))
+              && meaning.has(Kind.ANALYTE)
+              && !meaning.has(Kind.SUBJECT);
+      boolean still = waterBefore && !meaning.has(Kind.ANALYTE) && !meaning.has(Kind.SUBJECT);
+      if (differs && !ofWater && !still) {
+        return false;
+      }
+      waterBefore = ofWater;
+    }
+    return true;
   }
 
   /** Clauses between commas; an exception stays with the clause that it belongs to. */
@@ -162,7 +265,8 @@ final class Sentences {
   }
 
   /** A sentence without 'unless otherwise stated': lines that state their own basis keep it. */
-  private static String benign(String sentence) {
+  private static String benign(String text) {
+    String sentence = LISTED.matcher(text).replaceFirst("${all}${verb}");
     var unless = UNLESS.matcher(sentence);
     return unless.find() && SAID_OTHERWISE.matcher(unless.group("rest")).matches()
         ? sentence.substring(0, unless.start())

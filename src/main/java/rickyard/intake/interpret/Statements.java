@@ -29,11 +29,13 @@ final class Statements {
       Set<String> except) {}
 
   private final List<OfBasis> bases;
+  private final UnitNote units;
   private final Set<String> definitions;
   private final int lastItem;
 
-  private Statements(List<OfBasis> bases, Set<String> definitions, int lastItem) {
+  private Statements(List<OfBasis> bases, UnitNote units, Set<String> definitions, int lastItem) {
     this.bases = bases;
+    this.units = units;
     this.definitions = definitions;
     this.lastItem = lastItem;
   }
@@ -41,17 +43,23 @@ final class Statements {
   static Statements in(Dictionary dictionary, List<Line> lines) {
     List<OfBasis> bases = new ArrayList<>();
     Set<String> definitions = new TreeSet<>();
+    List<UnitNote> units = new ArrayList<>();
     int lastItem = -1;
     for (int at = 0; at < lines.size(); at++) {
       Line line = lines.get(at);
       basis(dictionary, line, at).ifPresent(bases::add);
       definitions.addAll(
           dictionary.read(line.text(), EnumSet.of(Kind.DEFINITION)).all(Kind.DEFINITION));
+      UnitNote.read(dictionary, line.text()).ifPresent(units::add);
+      if (!line.isItem()) {
+        definitions.addAll(Definitions.in(dictionary, line.text()));
+      }
       if (line.isItem()) {
         lastItem = at;
       }
     }
-    return new Statements(bases, definitions, lastItem);
+    UnitNote note = units.stream().distinct().count() == 1 ? units.get(0) : UnitNote.none();
+    return new Statements(bases, note, definitions, lastItem);
   }
 
   /** The basis that a line states, if it states one. */
@@ -133,8 +141,17 @@ final class Statements {
     return said.stream().filter(b -> b.at() < at).reduce((a, b) -> b).map(OfBasis::basis);
   }
 
-  /** The unit that the page gives for all results; empty if it gives none or several. */
-  Optional<Unit> unitOfAll() {
+  /** The unit that the page gives for an analyte, or for all; empty if it gives none or several. */
+  Optional<Unit> unitOf(String code) {
+    return units.unitOf(code).or(this::unitOfAll);
+  }
+
+  /** The basis that the page's note of units gives for an analyte. */
+  Optional<String> basisInUnits(String code) {
+    return units.basisOf(code);
+  }
+
+  private Optional<Unit> unitOfAll() {
     List<Unit> said =
         bases.stream()
             .filter(b -> b.wide() && b.only().isEmpty())

@@ -1,6 +1,7 @@
 package rickyard.intake.interpret;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +15,7 @@ final class Walk {
   private static final Set<String> OF_REPORT =
       Set.of(
           "report_no", "revision", "replaces", "reported", "received", "lab", "method", "status");
+  private static final Set<Kind> ASIDE = EnumSet.of(Kind.HEDGE, Kind.BASIS, Kind.STATEMENT);
   private static final int HEADING_LINES = 3;
   private static final int LONGEST_HEADING = 8;
 
@@ -103,7 +105,9 @@ final class Walk {
       wide = Optional.of(WideTable.under(dictionary, pending, line, certain));
       pending.clear();
     } else if (wide.isPresent() && wide.get().takes(line)) {
-      wide.get().read(line, at, section, rows);
+      Optional<Line> next =
+          at + 1 < lines.size() ? Optional.of(lines.get(at + 1)) : Optional.empty();
+      wide.get().read(line, at, section, rows, next);
     } else if (line.isItem()) {
       wide = Optional.empty();
       settleHeader();
@@ -131,8 +135,11 @@ final class Walk {
     }
     Optional<Statements.OfBasis> stated = Statements.basis(dictionary, line, at);
     if (stated.isPresent()) {
-      if (!stated.get().wide() && stated.get().only().isEmpty()) {
-        section = Section.stating(stated.get().basis(), readMarks(line.text()));
+      if (stated.get().only().isEmpty()) {
+        section =
+            stated.get().wide() && !stated.get().except().isEmpty()
+                ? Section.none()
+                : Section.stating(stated.get().basis(), readMarks(line.text()));
       }
       if (line.pieces().size() > 1) {
         fields(line);
@@ -141,7 +148,8 @@ final class Walk {
     }
     if (isFieldHeads(line) && next.filter(n -> !n.isItem()).isPresent()) {
       fieldsBelow(line, next.get());
-    } else if (next.filter(Line::isItem).isPresent() && isStrangeHeading(line)) {
+    } else if (next.filter(Line::isItem).isPresent()
+        && (isStrangeHeading(line) || BareNames.areOver(line, next.get(), certain))) {
       pending.add(line);
     } else if (isFieldLine(line)) {
       pendingFields.add(line);
@@ -159,7 +167,8 @@ final class Walk {
       pending.clear();
     } else {
       boolean before = section.foreign();
-      section = section.after(dictionary, line);
+      boolean aside = next.filter(Line::isItem).isPresent() && isAside(line);
+      section = aside ? Section.aside() : section.after(dictionary, line);
       foreignSince = section.foreign() && !before ? at : foreignSince;
     }
   }
@@ -225,6 +234,9 @@ final class Walk {
 
   /** 'Sample A Sample B': the same field side by side, each with its value. */
   private static boolean isSampleHeading(Line line) {
+    if (Header.isPairs(line)) {
+      return true;
+    }
     List<FieldMark> fields =
         line.pieces().stream().map(Piece::field).flatMap(Optional::stream).toList();
     return fields.size() >= 2
@@ -302,8 +314,18 @@ final class Walk {
     return any;
   }
 
+  /** 'For comparison: composition as fed': it names a basis, but does not state one. */
+  private boolean isAside(Line line) {
+    Meaning meaning = dictionary.read(line.text(), ASIDE);
+    return line.pieces().size() == 1
+        && meaning.has(Kind.HEDGE)
+        && (meaning.has(Kind.BASIS) || meaning.has(Kind.STATEMENT));
+  }
+
   private static boolean looksLikeAName(String value) {
-    return value.chars().anyMatch(c -> c >= '0' && c <= '9') && value.split("\\s+", -1).length <= 4;
+    boolean code = value.matches("\\p{Lu}[\\p{L}0-9]{0,5}[-/.]\\S+(?:\\s\\S+)?");
+    boolean digit = value.chars().anyMatch(c -> c >= '0' && c <= '9');
+    return code || (digit && value.split("\\s+", -1).length <= 4);
   }
 
   private void note(String field, String value) {

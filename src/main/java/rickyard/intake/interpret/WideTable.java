@@ -20,6 +20,7 @@ final class WideTable {
   private final boolean certain;
   private boolean begun;
   private SortedMap<String, String> lastFields = new TreeMap<>();
+  private SortedMap<String, String> betweenFields = new TreeMap<>();
 
   private WideTable(Dictionary dictionary, List<Line> above, Line head, boolean certain) {
     this.dictionary = dictionary;
@@ -110,6 +111,14 @@ final class WideTable {
 
   /** Takes a row. */
   void read(Line line, int at, Section section, RowReader rows) {
+    read(line, at, section, rows, Optional.empty());
+  }
+
+  /**
+   * Takes a row; a name that stands alone in the line below belongs to it if the names of this
+   * table stand half-way between two rows.
+   */
+  void read(Line line, int at, Section section, RowReader rows, Optional<Line> next) {
     if (isMarks(line)) {
       marks.add(line);
       return;
@@ -119,9 +128,7 @@ final class WideTable {
         line.pieces().stream()
             .anyMatch(
                 p ->
-                    !p.isFigure()
-                        && over(p).filter(Piece::isLabel).isEmpty()
-                        && p.heading().has(Kind.ROLE));
+                    !p.isFigure() && over(p).filter(Piece::isLabel).isEmpty() && beginsWithRole(p));
     if (foreign || section.foreign()) {
       return;
     }
@@ -130,8 +137,16 @@ final class WideTable {
     boolean namesNone =
         fields.keySet().stream()
             .noneMatch(f -> f.equals("lot") || f.equals("sample") || f.equals("lab_no"));
-    if (namesNone && basis.isPresent()) {
+    Optional<SortedMap<String, String>> between =
+        namesNone && basis.isPresent() && !lastFields.equals(betweenFields)
+            ? next.flatMap(this::loneName)
+            : Optional.empty();
+    if (between.isPresent()) {
+      fields.putAll(between.get());
+      betweenFields = fields;
+    } else if (namesNone && basis.isPresent()) {
       fields.putAll(lastFields);
+      betweenFields = new TreeMap<>();
     }
     lastFields = fields;
     for (Piece piece : line.pieces()) {
@@ -140,6 +155,25 @@ final class WideTable {
         emit(piece, over.get(), at, section, basis, fields, rows);
       }
     }
+  }
+
+  /** 'Detection limit', 'Mean of the season'; not a sample that is called BH-64 N. */
+  private static boolean beginsWithRole(Piece piece) {
+    List<Phrase> phrases = piece.heading().phrases();
+    if (phrases.isEmpty() || phrases.get(0).kind() != Kind.ROLE) {
+      return false;
+    }
+    List<String> first = phrases.get(0).words();
+    return piece.heading().words().subList(0, first.size()).equals(first);
+  }
+
+  /** A line that holds nothing but the name of a sample, under the heading that says so. */
+  private Optional<SortedMap<String, String>> loneName(Line line) {
+    if (line.pieces().size() != 1 || line.pieces().get(0).isFigure()) {
+      return Optional.empty();
+    }
+    SortedMap<String, String> named = fields(line);
+    return named.isEmpty() ? Optional.empty() : Optional.of(named);
   }
 
   private SortedMap<String, String> fields(Line line) {

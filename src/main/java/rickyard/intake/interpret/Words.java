@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
  */
 final class Words {
   private static final Pattern SUPERSCRIPT =
-      Pattern.compile("[\u00B9\u00B2\u00B3\u2070-\u207F\u00AA\u00BA]+");
+      Pattern.compile(
+          "[\u00B9\u00B2\u00B3\u2070-\u207F\u00AA\u00BA\u1D43\u1D47\u1D9C\u1D48\u1D49\u1DA0\u1D4D\u02B0]+");
   private static final Pattern FOOTNOTE =
       Pattern.compile(
           "[*\u2020\u2021\u00A7#^]+|[(\\[][1-9][)\\]]\\s*$|(?<=[^0-9(])\\s[1-9]\\)\\s*$");

@@ -1,33 +1,59 @@
 package rickyard.intake.interpret;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import rickyard.intake.grid.Cell;
 
 /** Joins headings and labels that run over two lines: 'Crude' over 'protein'. */
 final class Wraps {
+  private final Piece.Reading reading;
   private final Dictionary dictionary;
-  private final Dialect dialect;
   private final boolean certain;
 
-  Wraps(Dictionary dictionary, Dialect dialect, boolean certain) {
-    this.dictionary = dictionary;
-    this.dialect = dialect;
-    this.certain = certain;
+  private static final int FEWEST_WORDS = 4;
+  private static final Pattern ENDED = Pattern.compile("[.:;!?]\\s*$");
+  private static final Set<Kind> OF_SENTENCE =
+      EnumSet.of(Kind.SUBJECT, Kind.STATEMENT, Kind.HEDGE, Kind.NOT, Kind.EXCEPT);
+
+  Wraps(Piece.Reading reading) {
+    this.reading = reading;
+    this.dictionary = reading.dictionary();
+    this.certain = reading.certain();
   }
 
   List<Line> joined(List<Line> lines) {
     List<Line> out = new ArrayList<>();
-    for (Line line : lines) {
+    for (int at = 0; at < lines.size(); at++) {
+      Line line = lines.get(at);
+      Optional<Line> around =
+          at + 2 < lines.size() ? around(lines.subList(at, at + 3)) : Optional.empty();
+      if (around.isPresent()) {
+        out.add(around.get());
+        at += 2;
+        continue;
+      }
+      Optional<Line> below =
+          at + 1 < lines.size() ? below(line, lines.get(at + 1)) : Optional.empty();
+      if (below.isPresent()) {
+        out.add(below.get());
+        at++;
+        continue;
+      }
       Optional<Line> last =
           out.isEmpty() || out.get(out.size() - 1).page() != line.page()
               ? Optional.empty()
               : Optional.of(out.get(out.size() - 1));
       Optional<Line> both =
-          last.flatMap(upper -> label(upper, line).or(() -> heading(upper, line)));
+          last.flatMap(
+              upper ->
+                  label(upper, line)
+                      .or(() -> heading(upper, line))
+                      .or(() -> sentence(upper, line)));
       if (both.isPresent()) {
         out.set(out.size() - 1, both.get());
       } else {
@@ -65,6 +91,64 @@ final class Wraps {
     return Optional.of(new Line(lower.page(), lower.row(), pieces));
   }
 
+  /** A label over two lines with its figures half-way between them. */
+  private Optional<Line> around(List<Line> three) {
+    Line upper = three.get(0);
+    Line middle = three.get(1);
+    Line lower = three.get(2);
+    Piece above = upper.pieces().get(0);
+    Piece beneath = lower.pieces().get(0);
+    boolean around =
+        !certain
+            && upper.pieces().size() == 1
+            && lower.pieces().size() == 1
+            && follow(upper, middle)
+            && follow(middle, lower)
+            && isWords(above)
+            && isWords(beneath)
+            && middle.hasFigure()
+            && !middle.isItem()
+            && middle.pieces().get(0).cell().left() >= above.cell().right() - 1
+            && above.cell().overlap(beneath.cell()) > 0;
+    if (!around || Label.read(dictionary, above.text() + " " + beneath.text()).isEmpty()) {
+      return Optional.empty();
+    }
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(join(above, beneath));
+    pieces.addAll(middle.pieces());
+    return Optional.of(new Line(middle.page(), middle.row(), pieces));
+  }
+
+  /** 'Water soluble | 9.4' above 'carbohydrate': the rest of the label stands below its figures. */
+  private Optional<Line> below(Line upper, Line lower) {
+    Piece first = upper.pieces().get(0);
+    Piece rest = lower.pieces().get(0);
+    boolean open =
+        upper.pieces().size() >= 2
+            && lower.pieces().size() == 1
+            && follow(upper, lower)
+            && isWords(first)
+            && !first.isLabel()
+            && isWords(rest)
+            && upper.hasFigure()
+            && !upper.isItem()
+            && first.cell().overlap(rest.cell()) > 0;
+    if (!open || Label.read(dictionary, first.text() + " " + rest.text()).isEmpty()) {
+      return Optional.empty();
+    }
+    List<Piece> pieces = new ArrayList<>(upper.pieces());
+    pieces.set(0, join(first, rest));
+    return Optional.of(new Line(upper.page(), upper.row(), pieces));
+  }
+
+  private static boolean follow(Line upper, Line lower) {
+    return upper.page() == lower.page() && lower.row() - upper.row() == 1;
+  }
+
+  private static boolean isWords(Piece piece) {
+    return !piece.isFigure() && piece.field().filter(FieldMark::marked).isEmpty();
+  }
+
   /** Headings over two lines, where the lower words mean nothing by themselves. */
   private Optional<Line> heading(Line upper, Line lower) {
     boolean words =
@@ -94,6 +178,42 @@ final class Wraps {
         : Optional.empty();
   }
 
+  /**
+   * A sentence about the results that runs on: 'All results are expressed on a' above 'dry matter
+   * basis'. Half of it may say the opposite of the whole.
+   */
+  private Optional<Line> sentence(Line upper, Line lower) {
+    if (upper.pieces().size() != 1 || lower.pieces().size() != 1) {
+      return Optional.empty();
+    }
+    Piece above = upper.pieces().get(0);
+    Piece below = lower.pieces().get(0);
+    boolean runsOn =
+        lower.row() - upper.row() == 1
+            && isProse(above)
+            && !ENDED.matcher(above.text()).find()
+            && (!below.isLabel() || leadsOn(above))
+            && !below.isFigure()
+            && below.field().isEmpty();
+    boolean about = dictionary.read(above.text(), OF_SENTENCE).phrases().size() > 0;
+    return runsOn && about
+        ? Optional.of(new Line(lower.page(), lower.row(), List.of(join(above, below))))
+        : Optional.empty();
+  }
+
+  /** 'expressed as a percentage of': no line ends there. */
+  private boolean leadsOn(Piece piece) {
+    List<String> words = piece.heading().words();
+    List<String> last = words.subList(words.size() - 1, words.size());
+    return dictionary.read(last, EnumSet.of(Kind.FILLER)).isWhole();
+  }
+
+  private boolean isProse(Piece piece) {
+    return piece.heading().words().size() >= FEWEST_WORDS
+        && !piece.isLabel()
+        && piece.field().filter(f -> !f.field().equals("basis")).isEmpty();
+  }
+
   private static boolean none(Line line) {
     return line.pieces().stream()
         .noneMatch(p -> p.isFigure() || p.field().filter(f -> !f.value().isEmpty()).isPresent());
@@ -112,6 +232,6 @@ final class Wraps {
             Math.min(a.left(), b.left()),
             Math.max(a.right(), b.right()),
             b.column());
-    return Piece.of(dictionary, dialect, certain, lower.page(), lower.row(), both);
+    return Piece.of(reading, lower.page(), lower.row(), both);
   }
 }

@@ -13,6 +13,8 @@ final class LineCells {
   private static final double CELL_GAP = 1.6;
 
   private static final double WORD_GAP = 0.5;
+  private static final String LETTERS = "abcdefgh";
+  private static final String RAISED_LETTERS = "\u1d43\u1d47\u1d9c\u1d48\u1d49\u1da0\u1d4d\u02b0";
   private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
   private static final String LOWERED = "₀₁₂₃₄₅₆₇₈₉";
 
@@ -163,12 +165,18 @@ final class LineCells {
   private static String shifted(Glyph glyph, Glyph largest, StringBuilder before) {
     double rise = largest.base() - glyph.base();
     if (rise > 0.12 * largest.size()) {
-      return mapped(glyph.text(), RAISED);
+      return note(mapped(glyph.text(), RAISED), before);
     }
     boolean afterDigit = !before.isEmpty() && Character.isDigit(before.charAt(before.length() - 1));
     return -rise > 0.08 * largest.size() && afterDigit
         ? mapped(glyph.text(), LOWERED)
         : glyph.text();
+  }
+
+  /** A raised letter behind a word or a figure is the mark of a note, no letter of the word. */
+  private static String note(String text, StringBuilder before) {
+    int at = text.length() == 1 && !before.isEmpty() ? LETTERS.indexOf(text.charAt(0)) : -1;
+    return at < 0 ? text : String.valueOf(RAISED_LETTERS.charAt(at));
   }
 
   private static String mapped(String text, String digits) {
