@@ -22,6 +22,7 @@ enum PrintedAs {
   LINES(PrintedAs::lines),
   MAILED(p -> mail(delimited(p, ';'), "report.csv"));
 
+  @SuppressWarnings("ImmutableEnumChecker") // a function without state
   private final Function<Paper, String> printer;
 
   PrintedAs(Function<Paper, String> printer) {
