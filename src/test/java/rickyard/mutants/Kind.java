@@ -42,6 +42,7 @@ enum Kind {
   }
 
   private final String words;
+
   @SuppressWarnings("ImmutableEnumChecker") // a function without state
   private final Alteration alteration;
 
