@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rickyard.core.forage.Doubt;
+import rickyard.core.forage.Sample;
 
 /** The questions that the reader asks, in words. */
 final class Doubts {
@@ -87,6 +88,25 @@ final class Doubts {
       case "columns-same-basis" ->
           "Both columns hold the same figures: on which basis are " + names + "?";
       case "outside-usual-range" -> "The figure for " + names + " is far from usual: is it right?";
+      case "unit-unlike-others" ->
+          "Protein and fibre are printed in another unit than " + names + ": is its unit right?";
+      case "digits-unlike-others" ->
+          "The other lines are printed with fewer decimals than "
+              + names
+              + ": does the decimal mark stand where it should?";
+      case "basis-unlike-figures" ->
+          "The figures add up on the other basis than the page says: as fed or dry matter ("
+              + names
+              + ")?";
+      case "unlike-material" ->
+          "The figures do not look like the material that the report names: is it the right"
+              + " sample, and is "
+              + names
+              + " copied right?";
+      case "page-in-doubt" ->
+          "Other figures of the page contradict each other or are far from usual: is "
+              + names
+              + " copied right?";
       case "implausible-figure" ->
           "The figure for " + names + " cannot be right: what should it be?";
       default -> "Please check " + names + ".";
@@ -103,9 +123,10 @@ final class Doubts {
           "basis-contradiction",
           "column-not-known",
           "column-not-understood",
-          "columns-same-basis" ->
+          "columns-same-basis",
+          "basis-unlike-figures" ->
           List.of("as fed", "dry matter", LEAVE_OUT);
-      case "unit-not-stated", "unit-contradiction", "unit-not-possible" ->
+      case "unit-not-stated", "unit-contradiction", "unit-not-possible", "unit-unlike-others" ->
           with(first.finding().label().rule().units().stream().map(u -> u.code()).toList());
       case "nsc-definition-unknown", "sugar-not-defined", "nitrate-form-unknown" ->
           with(first.finding().label().rule().openFor());
@@ -114,6 +135,9 @@ final class Doubts {
           "outside-usual-range",
           "implausible-figure",
           "formula-in-result",
+          "digits-unlike-others",
+          "unlike-material",
+          "page-in-doubt",
           "printed-twice" ->
           first.value().isPresent() ? List.of("as printed", LEAVE_OUT) : List.of(LEAVE_OUT);
       case "columns-swapped" -> List.of(LEAVE_OUT);
@@ -167,6 +191,30 @@ final class Doubts {
         List.of("yes", "no"),
         "",
         "Found while opening the document.");
+  }
+
+  /** Where one of several samples does not look like its material, the samples may be exchanged. */
+  static Optional<Doubt> ofSamples(List<Sample> samples) {
+    Optional<Sample> unlike =
+        samples.stream()
+            .filter(s -> s.doubts().stream().anyMatch(d -> d.code().equals("unlike-material")))
+            .findFirst();
+    return samples.size() < 2
+        ? Optional.empty()
+        : unlike.map(
+            s ->
+                new Doubt(
+                    "samples-exchanged",
+                    "report",
+                    Optional.empty(),
+                    "The figures of sample \""
+                        + s.label()
+                        + "\" do not look like "
+                        + s.material()
+                        + ": do all figures of the report stand under the right samples?",
+                    List.of("yes", "no"),
+                    "",
+                    "Figures of two samples may have changed places."));
   }
 
   /** The day that a text means; a question if it may mean two, or none. */

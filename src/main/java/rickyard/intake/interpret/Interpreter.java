@@ -108,6 +108,7 @@ public final class Interpreter {
     cautions.stream()
         .filter(c -> !HARMLESS.contains(c))
         .forEach(c -> notes.add(Doubts.ofCaution(c)));
+    Doubts.ofSamples(samples).ifPresent(notes::add);
     Optional<LocalDate> reported =
         Doubts.date(front.field("reported"), order, "report date", notes);
     return new Report(
