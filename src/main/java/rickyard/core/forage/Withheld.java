@@ -33,15 +33,14 @@ final class Withheld {
 
   /** A doubt about an analyte with no reading that carries its code holds the whole analyte. */
   private void byDoubt(Sample sample, Doubt doubt) {
-    if (!doubt.about().matches("[A-Z][A-Z0-9_]*")) {
-      return;
-    }
-    AnalyteCode code = new AnalyteCode(doubt.about());
-    boolean carried =
-        sample.readings().stream()
-            .anyMatch(r -> r.analyte().equals(code) && r.doubt().equals(doubt.code()));
-    if (!carried) {
-      reasons.putIfAbsent(code, "waits for an answer: " + doubt.code());
+    for (String analyte : doubt.analytes()) {
+      AnalyteCode code = new AnalyteCode(analyte);
+      boolean carried =
+          sample.readings().stream()
+              .anyMatch(r -> r.analyte().equals(code) && r.doubt().equals(doubt.code()));
+      if (!carried) {
+        reasons.putIfAbsent(code, "waits for an answer: " + doubt.code());
+      }
     }
   }
 
@@ -59,19 +58,21 @@ final class Withheld {
     }
   }
 
+  /** A broken relation holds its analytes until a person has answered for every doubt in it. */
   private void byCheck(Sample sample, Check check) {
-    if (check.holds() || check.kind() == Check.Kind.SOFT) {
+    if (check.holds() || check.kind() == Check.Kind.SOFT || isAnsweredFor(sample, check)) {
       return;
     }
     for (AnalyteCode code : check.analytes()) {
-      boolean answered =
-          sample.readings().stream()
-              .filter(r -> r.analyte().equals(code))
-              .anyMatch(Withheld::isAnswered);
-      if (!answered) {
-        reasons.putIfAbsent(code, "the figures contradict each other: " + check.words());
-      }
+      reasons.putIfAbsent(code, "the figures contradict each other: " + check.words());
     }
+  }
+
+  private static boolean isAnsweredFor(Sample sample, Check check) {
+    List<Reading> touched =
+        sample.readings().stream().filter(r -> check.analytes().contains(r.analyte())).toList();
+    boolean open = touched.stream().anyMatch(r -> !r.isSettled() && !r.doubt().equals("left-out"));
+    return !open && touched.stream().anyMatch(r -> isAnswered(r) || r.doubt().equals("left-out"));
   }
 
   private static boolean isAnswered(Reading reading) {

@@ -2,9 +2,7 @@ package rickyard.intake.interpret;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
@@ -50,7 +48,7 @@ final class SampleWriter {
     Checked checked = SampleChecks.of(figures(named, settled));
     boolean straw = isStraw(draft);
     List<Resolved> last = named.stream().map(r -> held(r, checked, settled, straw)).toList();
-    List<Doubt> doubts = doubts(last);
+    List<Doubt> doubts = new ArrayList<>(Groups.of(last));
     Optional<LocalDate> sampledOn =
         Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
     return new Sample(
@@ -117,18 +115,6 @@ final class SampleWriter {
 
   private static boolean isStraw(SampleDraft draft) {
     return STRAW.matcher(draft.field("material") + " " + draft.field("description")).find();
-  }
-
-  private static List<Doubt> doubts(List<Resolved> readings) {
-    Map<String, List<Resolved>> troubles = new LinkedHashMap<>();
-    for (Resolved resolved : readings) {
-      if (!resolved.trouble().isEmpty()) {
-        troubles.computeIfAbsent(resolved.trouble(), t -> new ArrayList<>()).add(resolved);
-      }
-    }
-    List<Doubt> doubts = new ArrayList<>();
-    troubles.forEach((trouble, touched) -> doubts.add(Doubts.of(trouble, touched)));
-    return doubts;
   }
 
   private boolean isTaken(Finding finding) {
