@@ -37,8 +37,8 @@ import rickyard.morning.OfficeSettle;
       "  rickyard settle my-office --list --csv",
       "  rickyard settle my-office \"q-1f2e3d4c5b6a=dry matter\" --by \"R. Tarn\"",
       "",
-      "Without answers and without --list it asks one question after the other. Each answer",
-      "is kept in registers/answers.csv at once."
+      "Without answers and without --list it asks one question after the other; each",
+      "answer is kept in registers/answers.csv at once."
     })
 final class SettleCommand implements Callable<Integer> {
   @Mixin private final FolderOptions folders = new FolderOptions();

@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import rickyard.core.advice.HorseAdvice;
 import rickyard.core.forage.Answer;
 import rickyard.core.forage.AnswerUse;
 import rickyard.core.forage.Corrected;
+import rickyard.core.nutrition.Delivery;
+import rickyard.registers.Office;
 import rickyard.report.csv.CsvOut;
 import rickyard.report.csv.Field;
 import rickyard.report.csv.Table;
@@ -29,13 +30,39 @@ final class Answered {
 
   private final SettledMorning morning;
   private final Places places;
-  private final Set<String> horses = new TreeSet<>();
+  private final Set<String> ofHorses = new TreeSet<>();
 
-  Answered(SettledMorning morning, List<HorseAdvice> advice, Inputs inputs) {
+  Answered(SettledMorning morning, Office office) {
     this.morning = morning;
     this.places = new Places(morning.files());
-    advice.forEach(a -> horses.add(a.horse()));
-    horses.addAll(inputs.registers().office().lots().keySet());
+    for (String horse : office.horses().keySet()) {
+      ofHorses.add("q-grazing-" + horse);
+      ofHorses.add("q-extras-" + horse);
+    }
+    for (Delivery delivery : office.deliveries()) {
+      ofHorses.add("q-opening-" + delivery.lotId() + "-" + delivery.clientId());
+    }
+  }
+
+  /** Answers that did nothing, one sentence each. */
+  List<String> idle() {
+    List<String> sentences = new ArrayList<>();
+    for (AnswerUse use : morning.settled().answers()) {
+      String effect = effect(use);
+      if (!effect.equals(AnswerUse.SETTLED)) {
+        sentences.add(
+            "answers.csv: the answer \""
+                + use.answer().answer()
+                + "\" of "
+                + use.answer().by()
+                + " to "
+                + use.answer().questionId()
+                + (effect.equals(AnswerUse.NO_SUCH_QUESTION)
+                    ? " answers no question of this morning; it did nothing"
+                    : " does not settle it; the question stays open"));
+      }
+    }
+    return sentences;
   }
 
   byte[] bytes() {
@@ -57,15 +84,12 @@ final class Answered {
         Field.text(answer.answer()),
         Field.text(answer.by()),
         Field.text(answer.on().toString()),
-        Field.text(isOfHorse(use) ? AnswerUse.SETTLED : use.effect()));
+        Field.text(effect(use)));
   }
 
   /** Questions about horses are settled where horses are advised. */
-  private boolean isOfHorse(AnswerUse use) {
-    String id = use.answer().questionId();
-    return use.effect().equals(AnswerUse.NO_SUCH_QUESTION)
-        && (horses.stream().anyMatch(h -> id.equals("q-grazing-" + h) || id.equals("q-extras-" + h))
-            || horses.stream().anyMatch(l -> id.startsWith("q-opening-" + l + "-")));
+  private String effect(AnswerUse use) {
+    return ofHorses.contains(use.answer().questionId()) ? AnswerUse.SETTLED : use.effect();
   }
 
   private List<Field> row(Corrected corrected) {

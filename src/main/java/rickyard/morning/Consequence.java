@@ -63,7 +63,7 @@ final class Consequence {
 
   private static void add(List<String> words, String start, List<String> groups) {
     if (!groups.isEmpty()) {
-      words.add(start + " " + String.join(" and ", groups));
+      words.add(start + " " + String.join("/", groups));
     }
   }
 

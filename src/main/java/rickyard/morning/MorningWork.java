@@ -206,7 +206,7 @@ final class MorningWork {
     SortedMap<String, byte[]> outputs = new TreeMap<>(Outputs.of(view, options.outputs()));
     if (options.outputs().contains(Outputs.DATA)) {
       outputs.putAll(new Drafts(settled(), inputs).files(view.questions()));
-      outputs.put("answered.csv", new Answered(settled(), advice, inputs).bytes());
+      outputs.put("answered.csv", new Answered(settled(), inputs.registers().office()).bytes());
     }
     byte[] run = RunJson.bytes(inputs, identity, view, Manifest.of(outputs), started);
     new Publisher(out).publish(outputs, run);

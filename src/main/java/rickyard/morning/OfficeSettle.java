@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import rickyard.core.forage.Question;
 import rickyard.core.forage.Reading;
 import rickyard.core.forage.Settled;
 import rickyard.core.forage.SettledSample;
+import rickyard.core.quantity.Place;
 import rickyard.ledger.DurableFiles;
 import rickyard.ledger.LedgerException;
 import rickyard.ledger.OfficeLock;
@@ -55,10 +57,19 @@ public final class OfficeSettle {
     return new OfficeSettle(folders, Desk.openLast(folders, options, today));
   }
 
-  /** The questions that are open now, those about reports first. */
+  /** The questions that are open now: those about reports in the order of the page, then horses. */
   public List<OpenQuestion> questions() {
     List<OpenQuestion> open = new ArrayList<>();
-    settled.questions().forEach(q -> open.add(of(q)));
+    Places places = new Places(desk.morning().files());
+    settled.questions().stream()
+        .sorted(
+            Comparator.<Question, String>comparing(q -> places.file(q.document()))
+                .thenComparing(q -> places.part(q.document()))
+                .thenComparing(q -> q.place().map(Place::page).orElse(0))
+                .thenComparing(q -> q.place().map(Place::row).orElse(0))
+                .thenComparing(Question::id))
+        .map(q -> of(q, places))
+        .forEach(open::add);
     Set<String> done = given.stream().map(Answer::questionId).collect(Collectors.toSet());
     desk.horseQuestions().stream()
         .filter(q -> !done.contains(q.id()))
@@ -67,8 +78,7 @@ public final class OfficeSettle {
     return open;
   }
 
-  private OpenQuestion of(Question q) {
-    Places places = new Places(desk.morning().files());
+  private OpenQuestion of(Question q, Places places) {
     return new OpenQuestion(
         q.id(),
         q.kind(),
@@ -106,11 +116,17 @@ public final class OfficeSettle {
   private static String cell(Reading reading, Places places) {
     return reading.analyte()
         + " \""
-        + (reading.raw() + " " + reading.rawUnit()).strip()
+        + printed(reading)
         + "\" in "
         + places.words(reading.place())
         + ", "
         + reading.place().words();
+  }
+
+  private static String printed(Reading reading) {
+    return reading.raw().contains(reading.rawUnit())
+        ? reading.raw()
+        : reading.raw() + " " + reading.rawUnit();
   }
 
   private static OpenQuestion of(HorseQuestion q) {

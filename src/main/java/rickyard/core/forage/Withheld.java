@@ -18,13 +18,15 @@ final class Withheld {
           AnalyteCode.NSC_WSC,
           AnalyteCode.NSC_ESC);
 
+  private static final String LEFT_OUT = "left out by a person";
+
   private final SortedMap<AnalyteCode, String> reasons = new TreeMap<>();
 
   Withheld(Sample sample) {
     sample.doubts().forEach(d -> byDoubt(sample, d));
     sample.readings().stream().filter(r -> !r.isSettled()).forEach(r -> byReading(sample, r));
     sample.checks().forEach(c -> byCheck(sample, c));
-    if (reasons.containsKey(AnalyteCode.DM) || reasons.containsKey(AnalyteCode.MOISTURE)) {
+    if (holdsWater()) {
       for (AnalyteCode code : HANG_ON_DRY_MATTER) {
         reasons.putIfAbsent(code, "dry matter is in doubt");
       }
@@ -53,7 +55,7 @@ final class Withheld {
       reasons.putIfAbsent(
           reading.analyte(),
           reading.doubt().equals("left-out")
-              ? "left out by a person"
+              ? LEFT_OUT
               : "waits for an answer: " + reading.doubt());
     }
   }
@@ -77,6 +79,18 @@ final class Withheld {
 
   private static boolean isAnswered(Reading reading) {
     return reading.value().map(v -> v.evidence() instanceof Evidence.Answered).orElse(false);
+  }
+
+  /**
+   * Whether dry matter is in doubt: it or moisture is, unless a person left one of them out and the
+   * other stands.
+   */
+  boolean holdsWater() {
+    String dry = reasons.getOrDefault(AnalyteCode.DM, "");
+    String wet = reasons.getOrDefault(AnalyteCode.MOISTURE, "");
+    boolean oneLeftOut =
+        (dry.equals(LEFT_OUT) && wet.isEmpty()) || (wet.equals(LEFT_OUT) && dry.isEmpty());
+    return !(dry.isEmpty() && wet.isEmpty()) && !oneLeftOut;
   }
 
   boolean holds(AnalyteCode code) {
