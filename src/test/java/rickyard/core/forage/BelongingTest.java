@@ -161,7 +161,7 @@ class BelongingTest {
   @Test
   void oneLotTwiceInOneReportWithOtherFiguresIsAQuestion() {
     List<Received> reports =
-        List.of(fin("d1", "R-1", sugars("C25-103", 8, 1), sugars("C25-103", 12, 1)));
+        List.of(fin("d1", "R-1", sugars("C25-103", 8, 1), sugars("C25-103", 18, 1)));
 
     Settled settled = settle(reports);
     Question asked = question(settled, "lot-twice");
@@ -170,7 +170,7 @@ class BelongingTest {
     assertEquals(4, asked.choices().size());
 
     Settled second = settle(reports, answer(asked.id(), asked.choices().get(1)));
-    assertEquals(13, nsc(second, "C25-103"), 1e-12);
+    assertEquals(19, nsc(second, "C25-103"), 1e-12);
     assertEquals(List.of(), second.questions());
     Settled both = settle(reports, answer(asked.id(), "two samples of it"));
     assertEquals("tests-disagree", both.questions().get(0).kind());
