@@ -19,15 +19,7 @@ final class QuestionList {
   private static final int PROPOSED = Wrapped.WIDTH - 14 - 22 - 12 - 6;
   private static final List<String> COLUMNS =
       List.of(
-          "question_id",
-          "kind",
-          "file",
-          "part",
-          "about",
-          "question",
-          "choices",
-          "proposed",
-          "why");
+          "question_id", "kind", "file", "part", "about", "question", "choices", "proposed", "why");
 
   private QuestionList() {}
 

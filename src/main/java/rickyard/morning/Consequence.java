@@ -70,14 +70,10 @@ final class Consequence {
   private static String sugar(InForce entry) {
     for (AnalyteCode code : List.of(AnalyteCode.NSC_WSC, AnalyteCode.NSC_ESC)) {
       Optional<Measured> value =
-          entry
-              .analysis()
-              .flatMap(a -> a.analysis().find(code))
-              .filter(Measured::isBoundedAbove);
+          entry.analysis().flatMap(a -> a.analysis().find(code)).filter(Measured::isBoundedAbove);
       if (value.isPresent()) {
         String name = code.equals(AnalyteCode.NSC_WSC) ? "WSC + starch" : "ESC + starch";
-        return String.format(
-            Locale.ROOT, "%s %.1f %% of dry matter", name, value.get().best());
+        return String.format(Locale.ROOT, "%s %.1f %% of dry matter", name, value.get().best());
       }
     }
     return "NSC not known";

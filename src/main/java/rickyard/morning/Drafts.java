@@ -110,5 +110,4 @@ final class Drafts {
     return new Table(
         "drafts/answers.csv", List.of("question_id", "answer", "by", "on", "note"), rows);
   }
-
 }

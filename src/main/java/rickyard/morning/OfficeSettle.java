@@ -140,8 +140,7 @@ public final class OfficeSettle {
     if (desk.horseQuestions().stream().anyMatch(q -> q.id().equals(question.id()))) {
       return words;
     }
-    Consequence consequence =
-        new Consequence(desk.inputs().tables().judgement().limits());
+    Consequence consequence = new Consequence(desk.inputs().tables().judgement().limits());
     for (String choice : question.choices()) {
       if (!Choices.isOwn(choice)) {
         Settled then = tried(new Answer(question.id(), choice, "?", desk.inputs().asOf(), ""));
@@ -174,8 +173,7 @@ public final class OfficeSettle {
     if (said.chars().anyMatch(Character::isISOControl)) {
       throw new UsageException("An answer stands on one line.");
     }
-    Answer taken =
-        new Answer(answer.questionId(), said, answer.by(), answer.on(), answer.note());
+    Answer taken = new Answer(answer.questionId(), said, answer.by(), answer.on(), answer.note());
     boolean settles =
         settled.questions().stream().noneMatch(q -> q.id().equals(question.id()))
             || tried(taken).answers().stream()
@@ -241,8 +239,7 @@ public final class OfficeSettle {
   private OfficeLock lock() throws IOException {
     DurableFiles.privateFolder(folders.ledger());
     return OfficeLock.take(folders.ledger())
-        .orElseThrow(
-            () -> new OfficeHeldException("A run holds this office; wait for its end."));
+        .orElseThrow(() -> new OfficeHeldException("A run holds this office; wait for its end."));
   }
 
   /** The register itself, behind a link if it is one. */

@@ -53,9 +53,7 @@ public final class AnswerSheet {
     byte[] bytes;
     try {
       bytes =
-          Files.exists(file)
-              ? Files.readAllBytes(file)
-              : HEADER.getBytes(StandardCharsets.UTF_8);
+          Files.exists(file) ? Files.readAllBytes(file) : HEADER.getBytes(StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw unusable("unreadable", "a file that can be read", "one that cannot");
     }
@@ -70,8 +68,7 @@ public final class AnswerSheet {
   public static AnswerSheet of(byte[] bytes) {
     requireNonNull(bytes, "bytes");
     Findings findings = new Findings();
-    Optional<String> text =
-        RegisterText.decode(Register.ANSWERS.fileName(), bytes, findings);
+    Optional<String> text = RegisterText.decode(Register.ANSWERS.fileName(), bytes, findings);
     RegisterReader reader = new RegisterReader(Register.ANSWERS, name -> false, findings);
     Optional<RegisterTable> table = text.flatMap(reader::read);
     if (table.isEmpty() || !findings.fatal().isEmpty()) {
@@ -79,14 +76,12 @@ public final class AnswerSheet {
     }
     boolean marked = bytes.length >= 3 && (bytes[0] & 0xff) == 0xef && (bytes[1] & 0xff) == 0xbb;
     String content = text.orElseThrow();
-    return new AnswerSheet(
-        marked, content, reader.delimiter(content), table.get().header());
+    return new AnswerSheet(marked, content, reader.delimiter(content), table.get().header());
   }
 
   private static UnusableTablesException unusable(String code, String expected, String found) {
     return new UnusableTablesException(
-        List.of(
-            new TableProblem(Register.ANSWERS.fileName(), 0, "", code, expected, found)));
+        List.of(new TableProblem(Register.ANSWERS.fileName(), 0, "", code, expected, found)));
   }
 
   /** Whether notes have a column to stand in. */
@@ -111,8 +106,7 @@ public final class AnswerSheet {
       int end =
           i + 1 < records.size() ? (int) records.get(i + 1).getCharacterPosition() : text.length();
       String raw = text.substring(i == 0 ? 0 : start, end);
-      Answer answer =
-          id < row.size() ? left.remove(FormulaGuard.strip(row.get(id).strip())) : null;
+      Answer answer = id < row.size() ? left.remove(FormulaGuard.strip(row.get(id).strip())) : null;
       out.append(answer == null ? raw : line(answer, row) + ending(raw));
     }
     if (!left.isEmpty() && out.length() > 0 && "\r\n".indexOf(out.charAt(out.length() - 1)) < 0) {
@@ -143,8 +137,7 @@ public final class AnswerSheet {
                 case "answer" -> FormulaGuard.protect(answer.answer());
                 case "by" -> FormulaGuard.protect(answer.by());
                 case "on" -> answer.on().toString();
-                case "note" ->
-                    answer.note().isEmpty() ? kept : FormulaGuard.protect(answer.note());
+                case "note" -> answer.note().isEmpty() ? kept : FormulaGuard.protect(answer.note());
                 default -> kept;
               }));
     }

@@ -18,6 +18,7 @@ import rickyard.tables.TableProblem;
 /** The folder of the registers: which files are there, which should be, and their bytes. */
 final class RegisterFolder {
   private static final long LARGEST = 64L * 1024 * 1024;
+
   /** What a killed {@code settle} may leave: a register that was never put in place. */
   private static final String HALF_WRITTEN = ".rickyard-tmp";
 

@@ -75,8 +75,7 @@ class SettleTalkTest {
     talk("ruth\n1\n");
 
     assertEquals(1, count(answers(), ",as fed,ruth,2026-03-16,\n"), answers());
-    assertFalse(
-        open().questions().stream().anyMatch(q -> q.kind().equals("basis-not-stated")));
+    assertFalse(open().questions().stream().anyMatch(q -> q.kind().equals("basis-not-stated")));
   }
 
   @Test
@@ -137,7 +136,15 @@ class SettleTalkTest {
         0,
         Rickyard.run(
             List.of(
-                "settle", here, id + "=af", "--by", "ruth", "--on", "2026-03-15", "--note", "rang")));
+                "settle",
+                here,
+                id + "=af",
+                "--by",
+                "ruth",
+                "--on",
+                "2026-03-15",
+                "--note",
+                "rang")));
     assertEquals(
         "question_id,answer,by,on,note\n" + id + ",as fed,ruth,2026-03-15,rang\n", answers());
     assertEquals(2, Rickyard.run(List.of("settle", here, id + "=as fed", "--by", "ruth")));

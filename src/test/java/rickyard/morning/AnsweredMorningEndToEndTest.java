@@ -176,8 +176,7 @@ class AnsweredMorningEndToEndTest {
     Path after = run(office, DAY.plusDays(1)).out();
 
     assertEquals("no-such-question", rows(after.resolve("answered.csv")).get(0).get("effect"));
-    assertTrue(
-        Files.readString(after.resolve("summary.html")).contains("answers no question"));
+    assertTrue(Files.readString(after.resolve("summary.html")).contains("answers no question"));
     assertEquals(rows(before.resolve("analyses.csv")), rows(after.resolve("analyses.csv")));
     assertEquals(rows(before.resolve("questions.csv")), rows(after.resolve("questions.csv")));
   }
@@ -225,7 +224,8 @@ class AnsweredMorningEndToEndTest {
 
     assertEquals("7", row(rows(out.resolve("analyses.csv")), "analyte", "WSC").get("value"));
     assertTrue(
-        rows(out.resolve("answered.csv")).stream().noneMatch(r -> "correction".equals(r.get("kind"))));
+        rows(out.resolve("answered.csv")).stream()
+            .noneMatch(r -> "correction".equals(r.get("kind"))));
   }
 
   @Test
@@ -237,8 +237,7 @@ class AnsweredMorningEndToEndTest {
         "horse_id,item,batch,amount,unit,fed,meals,prepared,since\n"
             + "pip,CHOP,M2602,4.8,kg,forage,3,dry,2026-02-01\n"
             + "pip,BAL,,0.26,kg,bucket,2,dry,2026-02-01\n");
-    List<String> before =
-        OfficeTrace.of(OfficeFolders.of(office), DAY, "pip", Optional.of("WSC"));
+    List<String> before = OfficeTrace.of(OfficeFolders.of(office), DAY, "pip", Optional.of("WSC"));
     Files.writeString(
         office.resolve("inbox/certificate.csv"),
         "Sample,CHOP\nBatch,M2602\n" + FIGURES.replace("7.0", "9.4"));

@@ -70,10 +70,12 @@ class AnswerSheetTest {
 
   @Test
   void quotesAndLineBreaksOfOtherRowsDoNotMoveAnything() {
-    String before = "question_id,answer,by,on,note\nq-0,no,tarn,2026-01-01,\"two\nlines, \"\"x\"\"\"\n";
+    String before =
+        "question_id,answer,by,on,note\nq-0,no,tarn,2026-01-01,\"two\nlines, \"\"x\"\"\"\n";
 
     assertEquals(
-        before + "q-1,\"say \"\"hay\"\"\",ruth,2026-03-16,\n", with(before, answer("q-1", "say \"hay\"")));
+        before + "q-1,\"say \"\"hay\"\"\",ruth,2026-03-16,\n",
+        with(before, answer("q-1", "say \"hay\"")));
   }
 
   @Test

@@ -11,9 +11,6 @@ import rickyard.core.quantity.Unit;
 
 /** The questions that the reader asks, in words. */
 final class Doubts {
-  /** A caution of the grid: its text was recognised from a picture, a person must confirm it. */
-  static final String READ_FROM_PICTURE = "read-from-picture";
-
   private static final String LEAVE_OUT = Choices.LEAVE_OUT;
 
   private Doubts() {}
@@ -72,8 +69,6 @@ final class Doubts {
       case "nsc-definition-unknown" -> "Is the printed NSC WSC + starch or ESC + starch?";
       case "sugar-not-defined" -> "Is the printed sugar WSC or ESC?";
       case "nitrate-form-unknown" -> "Is the printed nitrate NO3 or NO3-N?";
-      case READ_FROM_PICTURE ->
-          "These figures were read from a picture: are they right as read (" + names + ")?";
       case "printed-twice" -> "Several figures are printed for " + names + ": which one counts?";
       case "identity-broken" ->
           "The figures of the report contradict each other: is " + names + " copied right?";
@@ -109,7 +104,6 @@ final class Doubts {
           with(rule.openFor());
       case "printed-twice" -> with(first.others());
       case "identity-broken", "order-broken", "outside-usual-range" -> asPrinted(touched);
-      case READ_FROM_PICTURE -> asRead(touched);
       case "columns-swapped" -> List.of("swapped", LEAVE_OUT);
       case "number-ambiguous", "decimal-mark-mixed" ->
           touched.size() == 1
@@ -131,12 +125,6 @@ final class Doubts {
     if (touched.stream().allMatch(r -> r.value().isPresent())) {
       choices.add(Choices.AS_PRINTED);
     }
-    choices.addAll(leaveOutOne(touched));
-    return with(choices);
-  }
-
-  private static List<String> asRead(List<Resolved> touched) {
-    List<String> choices = new ArrayList<>(List.of(Choices.AS_READ));
     choices.addAll(leaveOutOne(touched));
     return with(choices);
   }

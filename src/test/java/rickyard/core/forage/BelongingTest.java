@@ -233,7 +233,8 @@ class BelongingTest {
   void aCertificateOfABagIsNoStrangeSample() {
     BagBatch bag = new BagBatch("MEDDLOW", "M2511", "Meddow Low");
     Settled settled =
-        settleWith(List.of(fin("d1", "R-1", of("MEDDLOW M2511", "Complete feed", 8))), List.of(bag));
+        settleWith(
+            List.of(fin("d1", "R-1", of("MEDDLOW M2511", "Complete feed", 8))), List.of(bag));
 
     assertEquals(List.of(), settled.questions());
     assertTrue(settled.find("MEDDLOW", "M2511").flatMap(InForce::analysis).isPresent());
@@ -253,15 +254,13 @@ class BelongingTest {
     assertTrue(sample(promised, "d1").reason().contains("\"2026-11-05\" (ruth, 2026-11-02)"));
     Settled late = settle(reports, answer(id, "2026-11-01"));
     assertTrue(question(late, "preliminary").why().contains("expected on 2026-11-01"));
-    assertEquals(
-        "left-out", sample(settle(reports, answer(id, "leave out")), "d1").reasonCode());
+    assertEquals("left-out", sample(settle(reports, answer(id, "leave out")), "d1").reasonCode());
   }
 
   @Test
   void theOfficesChoiceBetweenTwoTestsIsSaid() {
     List<Received> reports =
-        List.of(
-            fin("d1", "R-1", sugars("TAR-2", 6, 1)), fin("d2", "R-2", sugars("TAR-2", 14, 1)));
+        List.of(fin("d1", "R-1", sugars("TAR-2", 6, 1)), fin("d2", "R-2", sugars("TAR-2", 14, 1)));
     Question asked = question(settle(reports), "tests-disagree");
 
     Settled chosen = settle(reports, answer(asked.id(), asked.choices().get(1)));
@@ -272,5 +271,71 @@ class BelongingTest {
     Settled retest = settle(reports, answer(asked.id(), "retest"));
     assertFalse(hasAnalysis(retest, "TAR-2"));
     assertEquals(List.of(), retest.questions());
+  }
+
+  @Test
+  void oneAnswerConfirmsOrTakesOutAllFiguresReadFromAPicture() {
+    Sample read =
+        Samples.of(
+            "TAR-2",
+            Samples.inDoubt(Samples.dm("WSC", 8), "from-picture"),
+            Samples.inDoubt(Samples.dm("STARCH", 1), "from-picture"));
+    Doubt doubt =
+        new Doubt(
+            "from-picture",
+            "report",
+            Optional.empty(),
+            "Right as read?",
+            List.of("as read", "leave out STARCH", "leave out"),
+            "",
+            "");
+    List<Received> reports =
+        List.of(fin("d1", "R-1", Samples.with(read, List.of(doubt), List.of())));
+    Settled open = settle(reports);
+    String id = question(open, "from-picture").id();
+
+    assertFalse(
+        open.find("TAR-2", "")
+            .orElseThrow()
+            .analysis()
+            .orElseThrow()
+            .analysis()
+            .find(AnalyteCode.WSC)
+            .isPresent());
+    assertEquals(9, nsc(settle(reports, answer(id, "yes")), "TAR-2"), 1e-12);
+    Settled one = settle(reports, answer(id, "leave out STARCH"));
+    assertEquals(
+        8,
+        one.find("TAR-2", "")
+            .orElseThrow()
+            .analysis()
+            .orElseThrow()
+            .analysis()
+            .find(AnalyteCode.WSC)
+            .orElseThrow()
+            .best(),
+        1e-12);
+  }
+
+  @Test
+  void aDryMatterThatNoFeedHasIsNotTakenWhoeverConfirmedIt() {
+    Sample dry =
+        Samples.of(
+            "TAR-2",
+            Samples.af("WSC", 8),
+            Samples.af("STARCH", 1),
+            Samples.inDoubt(Samples.af("DM", 100), "identity-broken"));
+    Doubt doubt =
+        new Doubt("identity-broken", "DM", Optional.empty(), "?", List.of("as printed"), "", "");
+    List<Received> reports =
+        List.of(fin("d1", "R-1", Samples.with(dry, List.of(doubt), List.of())));
+    String id = question(settle(reports), "identity-broken").id();
+
+    assertTrue(
+        settle(reports, answer(id, "as printed"))
+            .find("TAR-2", "")
+            .flatMap(InForce::analysis)
+            .flatMap(a -> a.analysis().dryMatter())
+            .isEmpty());
   }
 }

@@ -226,7 +226,10 @@ class SettlementTest {
 
     Settled wrong = settle(reports, List.of(N2), List.of(answer(id, "N7")), List.of());
     assertFalse(hasAnalysis(wrong, "N2"));
-    assertTrue(question(wrong, "lot-near").why().endsWith("\"N7\" of ruth, 2026-11-02, does not settle it."));
+    assertTrue(
+        question(wrong, "lot-near")
+            .why()
+            .endsWith("\"N7\" of ruth, 2026-11-02, does not settle it."));
 
     Settled own = settle(reports, List.of(N2), List.of(answer(id, "new lot")), List.of());
     assertTrue(own.find("N 2", "").orElseThrow().provisional());
@@ -434,7 +437,10 @@ class SettlementTest {
 
     Settled settled = settle(reports, List.of(N2), List.of(answer(id, "perhaps")), List.of());
 
-    assertTrue(question(settled, "basis-not-stated").why().endsWith("\"perhaps\" of ruth, 2026-11-02, is not a choice."));
+    assertTrue(
+        question(settled, "basis-not-stated")
+            .why()
+            .endsWith("\"perhaps\" of ruth, 2026-11-02, is not a choice."));
   }
 
   @Test
