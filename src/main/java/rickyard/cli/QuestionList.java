@@ -15,7 +15,6 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** The open questions as a table for eyes, as CSV and as JSON. */
 final class QuestionList {
-  private static final String FORMAT = "%-14s  %-22s  %-12s  %s";
   private static final int PROPOSED = Wrapped.WIDTH - 14 - 22 - 12 - 6;
   private static final List<String> COLUMNS =
       List.of(
@@ -41,7 +40,7 @@ final class QuestionList {
   private static String row(String id, String kind, String about, String proposed) {
     return String.format(
             Locale.ROOT,
-            FORMAT,
+            "%-14s  %-22s  %-12s  %s",
             id,
             Wrapped.cut(kind, 22),
             Wrapped.cut(about, 12),

@@ -35,8 +35,14 @@ class SettleTalkTest {
         "lot_id,holder,material,stock_kg\nTAR-2,co-op,grass-hay,900\n");
     Files.writeString(
         office.resolve("inbox/a.csv"),
-        "Lot,TAR-2\nAnalyte,Unit,Result\nDry matter,%,88.0\nWSC,%,8.8\nStarch,%,0.8\n"
-            + "Copper,mg/kg,4.S\n");
+        """
+        Lot,TAR-2
+        Analyte,Unit,Result
+        Dry matter,%,88.0
+        WSC,%,8.8
+        Starch,%,0.8
+        Copper,mg/kg,4.S
+        """);
   }
 
   private OfficeSettle open() {
@@ -55,7 +61,7 @@ class SettleTalkTest {
     return Files.exists(file) ? Files.readString(file) : "";
   }
 
-  private static long count(String text, String part) {
+  private static int count(String text, String part) {
     return text.split(java.util.regex.Pattern.quote(part), -1).length - 1;
   }
 
