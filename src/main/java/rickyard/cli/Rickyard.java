@@ -24,7 +24,8 @@ import rickyard.tables.UnusableTablesException;
       DemoCommand.class,
       CheckCommand.class,
       SortCommand.class,
-      TraceCommand.class
+      TraceCommand.class,
+      SettleCommand.class
     },
     footer = {
       "",

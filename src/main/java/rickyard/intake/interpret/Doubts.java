@@ -1,20 +1,27 @@
 package rickyard.intake.interpret;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import rickyard.core.forage.Choices;
 import rickyard.core.forage.Doubt;
 import rickyard.core.forage.Sample;
+import rickyard.core.quantity.Unit;
 
 /** The questions that the reader asks, in words. */
 final class Doubts {
-  private static final String LEAVE_OUT = "leave out";
+  private static final String LEAVE_OUT = Choices.LEAVE_OUT;
 
   private Doubts() {}
 
-  /** The question about figures that share one trouble. */
-  static Doubt of(String trouble, List<Resolved> touched) {
+  /**
+   * The question about figures that share one trouble.
+   *
+   * @param about their code or codes with commas, or {@code report}
+   */
+  static Doubt of(String trouble, String about, List<Resolved> touched) {
     Resolved first = touched.get(0);
     String names =
         touched.stream().map(r -> r.code().value()).distinct().collect(Collectors.joining(", "));
@@ -23,20 +30,14 @@ final class Doubts {
             .limit(trouble.equals(ScanDoubts.FIGURE) ? touched.size() : 6)
             .map(r -> r.code() + " \"" + r.finding().raw() + "\"")
             .collect(Collectors.joining(", "));
-    String about = touched.size() == 1 ? first.code().value() : "report";
     return new Doubt(
         trouble,
         about,
         Optional.of(first.finding().place()),
         question(trouble, names) + " (" + cells + ")",
-        touched.size() == 1 || !isOfNumbers(trouble) ? choices(trouble, first) : List.of(LEAVE_OUT),
+        choices(trouble, touched),
         touched.size() == 1 ? proposed(first) : "",
         why(trouble));
-  }
-
-  /** A question whose answer is a number of its own for each figure. */
-  private static boolean isOfNumbers(String trouble) {
-    return trouble.contains("number") || trouble.contains("letters");
   }
 
   private static String question(String trouble, String names) {
@@ -113,11 +114,12 @@ final class Doubts {
     };
   }
 
-  private static List<String> choices(String trouble, Resolved first) {
+  private static List<String> choices(String trouble, List<Resolved> touched) {
     if (trouble.equals(ScanDoubts.FIGURE)) {
       return List.of("as read", LEAVE_OUT);
     }
-    List<String> proposal = proposed(first).isEmpty() ? List.of() : List.of(proposed(first));
+    Resolved first = touched.get(0);
+    AnalyteRule rule = first.finding().label().rule();
     return switch (trouble) {
       case "basis-not-stated",
           "basis-contradiction",
@@ -127,26 +129,64 @@ final class Doubts {
           "basis-unlike-figures" ->
           List.of("as fed", "dry matter", LEAVE_OUT);
       case "unit-not-stated", "unit-contradiction", "unit-not-possible", "unit-unlike-others" ->
-          with(first.finding().label().rule().units().stream().map(u -> u.code()).toList());
+          with(
+              rule.units().stream()
+                  .filter(u -> touched.stream().allMatch(r -> isPossible(r, u)))
+                  .map(Unit::code)
+                  .toList());
       case "nsc-definition-unknown", "sugar-not-defined", "nitrate-form-unknown" ->
-          with(first.finding().label().rule().openFor());
+          with(rule.openFor());
+      case "printed-twice" -> with(first.others());
       case "identity-broken",
           "order-broken",
           "outside-usual-range",
-          "implausible-figure",
           "formula-in-result",
           "digits-unlike-others",
           "unlike-material",
-          "page-in-doubt",
-          "printed-twice" ->
-          first.value().isPresent() ? List.of("as printed", LEAVE_OUT) : List.of(LEAVE_OUT);
-      case "columns-swapped" -> List.of(LEAVE_OUT);
-      default -> with(proposal);
+          "page-in-doubt" ->
+          asPrinted(touched);
+      case "columns-swapped" -> List.of("swapped", LEAVE_OUT);
+      case "number-ambiguous", "decimal-mark-mixed" ->
+          touched.size() == 1
+              ? number(first)
+              : List.of("decimal mark", "thousands mark", LEAVE_OUT);
+      default -> number(first);
     };
   }
 
+  private static boolean isPossible(Resolved resolved, Unit unit) {
+    Finding finding = resolved.finding();
+    return !finding.figure().hasNumber()
+        || Resolver.isPossible(finding, finding.label().rule(), unit);
+  }
+
+  /** All figures as printed, or one of them left out, or all; a single one may be put right. */
+  private static List<String> asPrinted(List<Resolved> touched) {
+    List<String> choices = new ArrayList<>();
+    if (touched.stream().allMatch(r -> r.value().isPresent())) {
+      choices.add(Choices.AS_PRINTED);
+    }
+    choices.addAll(leaveOutOne(touched));
+    return with(choices);
+  }
+
+  private static List<String> leaveOutOne(List<Resolved> touched) {
+    return touched.size() == 1
+        ? List.of(Choices.NUMBER)
+        : touched.stream().map(r -> LEAVE_OUT + " " + r.code()).distinct().toList();
+  }
+
+  private static List<String> number(Resolved first) {
+    List<String> choices = new ArrayList<>();
+    if (!proposed(first).isEmpty()) {
+      choices.add(proposed(first));
+    }
+    choices.add(Choices.NUMBER);
+    return with(choices);
+  }
+
   private static List<String> with(List<String> choices) {
-    List<String> all = new java.util.ArrayList<>(choices);
+    List<String> all = new ArrayList<>(choices);
     all.add(LEAVE_OUT);
     return all;
   }
@@ -233,11 +273,20 @@ final class Doubts {
             "date",
             Optional.empty(),
             "Which day is the " + name + " \"" + text + "\"?",
-            days.stream().map(LocalDate::toString).toList(),
+            dateChoices(days),
             "",
             two
                 ? "No date of the report tells whether day or month comes first."
                 : "It is not a possible date."));
     return Optional.empty();
+  }
+
+  private static List<String> dateChoices(List<LocalDate> days) {
+    List<String> choices = new ArrayList<>(days.stream().map(LocalDate::toString).toList());
+    if (days.isEmpty()) {
+      choices.add(Choices.DAY);
+    }
+    choices.add("ignore the date");
+    return with(choices);
   }
 }

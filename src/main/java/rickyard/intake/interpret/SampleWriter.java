@@ -2,9 +2,7 @@ package rickyard.intake.interpret;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
@@ -70,7 +68,7 @@ final class SampleWriter {
             .stream()
             .map(this::unconfirmed)
             .toList();
-    List<Doubt> doubts = doubts(last);
+    List<Doubt> doubts = new ArrayList<>(Groups.of(last));
     if (scanned) {
       doubts.add(0, ScanDoubts.of(draft, walk.front(), last));
     }
@@ -178,18 +176,6 @@ final class SampleWriter {
     return scanned && resolved.trouble().isEmpty()
         ? resolved.withTrouble(ScanDoubts.FIGURE)
         : resolved;
-  }
-
-  private static List<Doubt> doubts(List<Resolved> readings) {
-    Map<String, List<Resolved>> troubles = new LinkedHashMap<>();
-    for (Resolved resolved : readings) {
-      if (!resolved.trouble().isEmpty()) {
-        troubles.computeIfAbsent(resolved.trouble(), t -> new ArrayList<>()).add(resolved);
-      }
-    }
-    List<Doubt> doubts = new ArrayList<>();
-    troubles.forEach((trouble, touched) -> doubts.add(Doubts.of(trouble, touched)));
-    return doubts;
   }
 
   private boolean isTaken(Finding finding) {
