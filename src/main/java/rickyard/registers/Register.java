@@ -35,7 +35,7 @@ public enum Register {
           + " dose_kg_per_day_low# dose_kg_per_day_high# complete"),
   RATIONS("rations.csv", "horse_id! item! batch! amount!# unit! fed! meals!# prepared! since!"),
   MEASURES("measures.csv", "client_id! item! measure! kg|lb!# weighed_on"),
-  ANSWERS("answers.csv", "question_id! answer! by! on! note"),
+  ANSWERS("answers.csv", "question_id! answer! by! on! note scope"),
   DECISIONS("decisions.csv", "date! about! kind! value! start_on! by! why!");
 
   private final String fileName;

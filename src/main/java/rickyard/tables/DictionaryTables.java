@@ -16,10 +16,12 @@ import rickyard.core.quantity.Unit;
 import rickyard.intake.interpret.AnalyteRule;
 import rickyard.intake.interpret.Dictionary;
 import rickyard.intake.interpret.Kind;
+import rickyard.intake.interpret.LayoutHint;
 import rickyard.intake.interpret.Phrase;
 
 /**
- * Loads {@code config/analytes.csv} and {@code config/spellings.csv} into the reader's dictionary.
+ * Loads {@code config/analytes.csv}, {@code config/spellings.csv} and {@code config/layouts.csv}
+ * into the reader's dictionary.
  *
  * <p>The order of {@code analytes.csv} is the order of lists. Every spelling of kind ANALYTE names
  * a code of {@code analytes.csv}.
@@ -49,7 +51,7 @@ public final class DictionaryTables {
    * The dictionary from the built-in tables and the office's overrides.
    *
    * @param officeConfig the office's config folder, if there is one
-   * @throws UnusableTablesException with every problem of both tables
+   * @throws UnusableTablesException with every problem of the three tables
    */
   public static Dictionary load(Optional<Path> officeConfig) {
     TableFile analytes = analytes(officeConfig);
@@ -63,17 +65,22 @@ public final class DictionaryTables {
     for (TableRow row : spellings.rows()) {
       phrase(row, rules).ifPresent(phrase -> add(row, phrase, seen, phrases));
     }
+    TableFile layouts = LayoutTable.file(officeConfig);
+    List<LayoutHint> hints = LayoutTable.hints(layouts, rules);
     List<TableProblem> problems = new ArrayList<>(analytes.problems());
     problems.addAll(spellings.problems());
+    problems.addAll(layouts.problems());
     if (!problems.isEmpty()) {
       throw new UnusableTablesException(problems);
     }
-    return new Dictionary(rules, phrases, analytes.digest() + spellings.digest());
+    return new Dictionary(
+        rules, phrases, hints, analytes.digest() + spellings.digest() + layouts.digest());
   }
 
-  /** The two tables, for their versions and digests. */
+  /** The three tables, for their versions and digests. */
   public static List<TableFile> files(Optional<Path> officeConfig) {
-    return List.of(analytes(officeConfig), spellings(officeConfig));
+    return List.of(
+        analytes(officeConfig), spellings(officeConfig), LayoutTable.file(officeConfig));
   }
 
   private static TableFile analytes(Optional<Path> officeConfig) {

@@ -54,7 +54,8 @@ final class Corrections {
     return DoubtDesk.with(sample, sample.sampledOn(), readings, sample.doubts());
   }
 
-  private Optional<Decision> find(String subject, AnalyteCode code) {
+  /** The latest correction of one figure of a lot. */
+  Optional<Decision> find(String subject, AnalyteCode code) {
     Decision found = null;
     for (Decision decision : corrections) {
       Matcher about = ABOUT.matcher(decision.about().strip());

@@ -11,11 +11,17 @@ import java.util.Optional;
 /** Puts the doubts of reports and samples before the answers: what is answered is applied. */
 final class DoubtDesk {
   private final AnswerBook answers;
+  private final LayoutDesk layouts;
   private final AnsweredReading answered;
   private final LocalDate asOf;
 
-  DoubtDesk(AnswerBook answers, Map<AnalyteCode, Analyte> analytes, LocalDate asOf) {
+  DoubtDesk(
+      AnswerBook answers,
+      LayoutDesk layouts,
+      Map<AnalyteCode, Analyte> analytes,
+      LocalDate asOf) {
     this.answers = answers;
+    this.layouts = layouts;
     this.answered = new AnsweredReading(analytes);
     this.asOf = asOf;
   }
@@ -31,7 +37,8 @@ final class DoubtDesk {
     for (int i = 0; i < notes.size(); i++) {
       Doubt note = notes.get(i);
       String id = id(report, -1, notes, i);
-      Optional<Answer> answer = answers.find(id);
+      Optional<Answer> answer =
+          answers.find(id).or(() -> layouts.find(received, note, List.of()));
       Optional<LocalDate> day = answer.flatMap(DoubtDesk::date);
       if (day.filter(d -> !d.isAfter(asOf)).isPresent()) {
         reportedOn = day;
@@ -69,7 +76,8 @@ final class DoubtDesk {
     for (int i = 0; i < doubts.size(); i++) {
       Doubt doubt = doubts.get(i);
       String id = id(report, index, doubts, i);
-      Optional<Answer> answer = answers.find(id);
+      Optional<Answer> answer =
+          answers.find(id).or(() -> layouts.find(received, doubt, held.sample.readings()));
       if (!isSettled(held, doubt, answer)) {
         left.add(doubt);
         held.open.add(question(id, report, doubt, answer));
@@ -132,7 +140,7 @@ final class DoubtDesk {
     return false;
   }
 
-  private static boolean isTouched(Reading reading, Doubt doubt) {
+  static boolean isTouched(Reading reading, Doubt doubt) {
     return reading.doubt().equals(doubt.code())
         && (!doubt.about().matches("[A-Z][A-Z0-9_]*")
             || reading.analyte().value().equals(doubt.about()));
@@ -149,12 +157,12 @@ final class DoubtDesk {
         "A report cannot be newer than the morning that reads it.");
   }
 
-  private static boolean saysYes(Answer answer) {
+  static boolean saysYes(Answer answer) {
     String low = answer.answer().strip().toLowerCase(Locale.ROOT);
     return AnsweredReading.isYes(low) || low.equals("ignore the date");
   }
 
-  private static boolean saysNo(Answer answer) {
+  static boolean saysNo(Answer answer) {
     return AnsweredReading.isLeaveOut(answer.answer().strip().toLowerCase(Locale.ROOT));
   }
 
@@ -167,7 +175,7 @@ final class DoubtDesk {
   }
 
   /** The n-th doubt of its code and matter keeps its id when others come or go. */
-  private static String id(Report report, int sample, List<Doubt> doubts, int place) {
+  static String id(Report report, int sample, List<Doubt> doubts, int place) {
     Doubt doubt = doubts.get(place);
     long nth =
         doubts.subList(0, place).stream()
@@ -209,7 +217,8 @@ final class DoubtDesk {
         r.status(),
         reportedOn,
         r.samples(),
-        r.notes());
+        r.notes(),
+        r.layout());
   }
 
   static Sample with(

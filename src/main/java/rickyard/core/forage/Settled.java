@@ -12,13 +12,15 @@ import java.util.Optional;
  * @param inForce one entry for each lot of the register, each batch that a certificate names, and
  *     each provisional lot
  * @param reopened values that were replaced
+ * @param layouts how the layout of every document stands to what is remembered
  */
 public record Settled(
     List<SettledSample> samples,
     List<SettledReport> reports,
     List<Question> questions,
     List<InForce> inForce,
-    List<Reopened> reopened) {
+    List<Reopened> reopened,
+    List<LayoutSeen> layouts) {
 
   public Settled {
     samples = List.copyOf(samples);
@@ -26,6 +28,7 @@ public record Settled(
     questions = List.copyOf(questions);
     inForce = List.copyOf(inForce);
     reopened = List.copyOf(reopened);
+    layouts = List.copyOf(layouts);
   }
 
   /** What counts for a lot (blank batch) or a batch of a feed. */

@@ -22,6 +22,7 @@ import rickyard.core.forage.AnalyteCode;
 public final class Dictionary {
   private final SortedMap<AnalyteCode, AnalyteRule> analytes;
   private final Map<String, List<Phrase>> byFirstWord;
+  private final List<LayoutHint> hints;
   private final String digest;
 
   /**
@@ -32,10 +33,21 @@ public final class Dictionary {
    * @param digest identifies the tables that it was made from
    */
   public Dictionary(List<AnalyteRule> analytes, List<Phrase> phrases, String digest) {
+    this(analytes, phrases, List.of(), digest);
+  }
+
+  /**
+   * Makes a dictionary that knows something of layouts besides.
+   *
+   * @param hints what some layouts do not say themselves
+   */
+  public Dictionary(
+      List<AnalyteRule> analytes, List<Phrase> phrases, List<LayoutHint> hints, String digest) {
     SortedMap<AnalyteCode, AnalyteRule> rules = new TreeMap<>();
     analytes.forEach(rule -> rules.put(rule.analyte().code(), rule));
     this.analytes = Collections.unmodifiableSortedMap(rules);
     this.byFirstWord = index(phrases);
+    this.hints = List.copyOf(hints);
     this.digest = digest;
   }
 
@@ -60,6 +72,10 @@ public final class Dictionary {
   /** SHA-256 of the tables behind it. */
   public String digest() {
     return digest;
+  }
+
+  List<LayoutHint> hints() {
+    return hints;
   }
 
   Optional<AnalyteRule> find(String code) {

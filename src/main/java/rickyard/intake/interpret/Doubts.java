@@ -79,6 +79,10 @@ final class Doubts {
       case "outside-usual-range" -> "The figure for " + names + " is far from usual: is it right?";
       case "implausible-figure" ->
           "The figure for " + names + " cannot be right: what should it be?";
+      case "hint-contradicted" ->
+          "A hint for this layout says otherwise than the page about "
+              + names
+              + ": does the page hold?";
       default -> "Please check " + names + ".";
     };
   }
@@ -100,6 +104,7 @@ final class Doubts {
           "order-broken",
           "outside-usual-range",
           "implausible-figure",
+          "hint-contradicted",
           "printed-twice" ->
           first.value().isPresent() ? List.of("as printed", LEAVE_OUT) : List.of(LEAVE_OUT);
       case "columns-swapped" -> List.of(LEAVE_OUT);

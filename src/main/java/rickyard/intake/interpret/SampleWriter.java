@@ -31,11 +31,13 @@ final class SampleWriter {
   private static final Pattern STRAW =
       Pattern.compile("(?i)\\b(?:straw|\\p{L}*stroh|paille|paja|\\p{L}*stro)\\b");
   private final Dates.Order order;
+  private final PageHints hints;
   private final List<Untaken> untaken = new ArrayList<>();
 
-  SampleWriter(Walk walk, Dates.Order order) {
+  SampleWriter(Walk walk, Dates.Order order, PageHints hints) {
     this.walk = walk;
     this.order = order;
+    this.hints = hints;
   }
 
   List<Untaken> untaken() {
@@ -44,9 +46,14 @@ final class SampleWriter {
 
   Sample write(SampleDraft draft) {
     List<Finding> taken = draft.findings().stream().filter(this::isTaken).toList();
-    Settled settled = Settled.of(Proofs.apply(taken));
+    Settled settled = Settled.of(hints.fill(Proofs.apply(taken)));
     List<Resolved> named =
-        new OpenNames(walk.dictionary(), walk.statements(), settled.chosen()).settle();
+        new OpenNames(
+                walk.dictionary(),
+                walk.statements(),
+                settled.chosen().stream().map(hints::marked).toList(),
+                hints)
+            .settle();
     Checked checked = SampleChecks.of(figures(named, settled));
     boolean straw = isStraw(draft);
     List<Resolved> last = named.stream().map(r -> held(r, checked, settled, straw)).toList();
