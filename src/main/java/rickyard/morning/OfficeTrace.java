@@ -12,6 +12,7 @@ import rickyard.core.advice.TracedDiet;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Check;
 import rickyard.core.forage.InForce;
+import rickyard.core.forage.LayoutSeen;
 import rickyard.core.forage.SettledSample;
 import rickyard.core.judgement.Verdict;
 import rickyard.core.nutrition.Horse;
@@ -92,6 +93,7 @@ public final class OfficeTrace {
             });
     addVerdicts(entry.subject(), lines);
     addChecks(entry, lines);
+    addLayouts(entry, lines);
     return lines;
   }
 
@@ -115,6 +117,26 @@ public final class OfficeTrace {
         for (Check check : sample.sample().checks()) {
           lines.add((check.holds() ? "confirmed: " : "broken: ") + check.words());
         }
+      }
+    }
+  }
+
+  private void addLayouts(InForce entry, List<String> lines) {
+    for (LayoutSeen seen : desk.morning().settled().layouts()) {
+      boolean isOfEntry =
+          desk.morning().settled().samples().stream()
+              .filter(s -> s.subject().equals(entry.subject()))
+              .filter(s -> s.batch().equals(entry.batch()))
+              .anyMatch(s -> s.key().document().equals(seen.document()));
+      if (isOfEntry && !seen.layout().isNone()) {
+        lines.add(
+            "layout of "
+                + places.file(seen.document())
+                + ": "
+                + seen.layout().name()
+                + ", "
+                + seen.state());
+        seen.notes().forEach(note -> lines.add("  " + note));
       }
     }
   }

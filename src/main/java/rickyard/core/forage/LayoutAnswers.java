@@ -101,10 +101,16 @@ final class LayoutAnswers {
     return distinct == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
   }
 
-  /** The same words in the head, and nothing that gives a figure another meaning. */
+  /**
+   * The same fields in the head, some of them perhaps blank, and nothing that gives a figure another
+   * meaning.
+   */
   private static boolean isSame(Report answered, Report now) {
     Layout before = answered.layout();
-    return before.fields().equals(now.layout().fields())
+    boolean sameHead =
+        before.fields().containsAll(now.layout().fields())
+            || now.layout().fields().containsAll(before.fields());
+    return sameHead
         && LayoutDrift.between(before, now.layout()).stream().noneMatch(LayoutChange::isGrave);
   }
 

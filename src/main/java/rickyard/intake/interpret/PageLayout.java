@@ -41,11 +41,27 @@ final class PageLayout {
    * @param drafts the samples with their figures
    */
   Layout of(String lab, List<List<Line>> heads, List<SampleDraft> drafts) {
-    List<LayoutHeading> first = heads.isEmpty() ? List.of() : headings(heads.get(0));
+    List<LayoutHeading> first = headings(heads.isEmpty() ? overFirstItem() : heads.get(0));
     SortedSet<LayoutHeading> more = new TreeSet<>();
     heads.stream().skip(1).forEach(h -> more.addAll(headings(h)));
     first.forEach(more::remove);
     return new Layout(cut(plain(Words.of(lab))), first, more, fields(), analytes(drafts));
+  }
+
+  /** A heading that states the basis of all results was read as a statement, not as a heading. */
+  private List<Line> overFirstItem() {
+    for (int i = 1; i < lines.size(); i++) {
+      if (lines.get(i).isItem()) {
+        Line above = lines.get(i - 1);
+        boolean heading =
+            above.pieces().size() >= 2
+                && !above.isItem()
+                && above.pieces().stream()
+                    .anyMatch(p -> p.heading().isWhole() && p.heading().has(Kind.ROLE));
+        return heading ? List.of(above) : List.of();
+      }
+    }
+    return List.of();
   }
 
   private static String plain(List<String> words) {
