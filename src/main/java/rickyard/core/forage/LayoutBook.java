@@ -73,10 +73,14 @@ public record LayoutBook(SortedMap<String, Layout> layouts, SortedMap<String, St
     return Optional.ofNullable(layouts.get(id));
   }
 
-  /** The remembered layout of the same laboratory that differs least; empty if there is none. */
+  /**
+   * The remembered layout of the same laboratory that differs least; empty if none is akin: another
+   * kind of document of the laboratory is a new layout, not a change of the old one.
+   */
   Optional<Layout> nearest(Layout now) {
     return layouts.values().stream()
         .filter(known -> now.isNamed() && known.lab().equals(now.lab()))
+        .filter(known -> LayoutDrift.isAkin(known, now))
         .min(
             Comparator.<Layout>comparingInt(known -> weight(LayoutDrift.between(known, now)))
                 .thenComparing(Layout::id));

@@ -36,6 +36,13 @@ final class LayoutDrift {
     return List.copyOf(drift.changes);
   }
 
+  /** Whether one may have become the other: as many columns, or half of the headings the same. */
+  static boolean isAkin(Layout known, Layout now) {
+    int most = Math.max(known.headings().size(), now.headings().size());
+    int same = known.headings().size() - without(known.headings(), now.headings()).size();
+    return known.headings().size() == now.headings().size() || 2 * same >= most;
+  }
+
   private void headings() {
     List<LayoutHeading> gone = without(known.headings(), now.headings());
     List<LayoutHeading> come = without(now.headings(), known.headings());

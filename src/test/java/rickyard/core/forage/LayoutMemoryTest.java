@@ -303,6 +303,16 @@ class LayoutMemoryTest {
   }
 
   @Test
+  void anotherKindOfDocumentOfALaboratoryIsANewLayoutAndNoChange() {
+    Layout export = layout("fellside", List.of("lab no", "lot", "sampled"), "g/kg", "dm");
+
+    Settled settled = settle(knowing(USUAL), report("d1", "N2", export));
+
+    assertEquals("new", seen(settled, "d1").state());
+    assertEquals(List.of(), settled.questions());
+  }
+
+  @Test
   void neitherTheOrderOfReportsNorTheirPlaceInTheMorningChangesAnything() {
     Layout swapped = columns("analyte", "unit", "dry matter=dm", "as fed=af");
     List<Received> reports =
