@@ -309,7 +309,6 @@ final class Pipeline {
                 reports.put(entry.subject(), documents(entry));
               }
             });
-    return new Memory(
-        diets, lots, reports, memory.layouts().after(morning.settled().layouts()));
+    return new Memory(diets, lots, reports, memory.layouts().after(morning.settled().layouts()));
   }
 }

@@ -10,8 +10,8 @@ import java.util.Optional;
  *
  * <p>A column that a row cannot be read safely without must be in the header; one that was added
  * later or says nothing when blank may be absent. In the lists below {@code !} marks the former,
- * {@code ?} one whose absence is not even worth a warning, {@code #} a column of numbers, and {@code a|b} two spellings of one quantity of which a file has
- * one.
+ * {@code ?} one whose absence is not even worth a warning, {@code #} a column of numbers, and
+ * {@code a|b} two spellings of one quantity of which a file has one.
  */
 public enum Register {
   CLIENTS("clients.csv", "client_id! name! email phone adviser units"),

@@ -79,8 +79,7 @@ public final class DictionaryTables {
 
   /** The three tables, for their versions and digests. */
   public static List<TableFile> files(Optional<Path> officeConfig) {
-    return List.of(
-        analytes(officeConfig), spellings(officeConfig), LayoutTable.file(officeConfig));
+    return List.of(analytes(officeConfig), spellings(officeConfig), LayoutTable.file(officeConfig));
   }
 
   private static TableFile analytes(Optional<Path> officeConfig) {

@@ -162,9 +162,7 @@ class LayoutMorningsEndToEndTest {
     report("r1", "A-1");
     run(DAY);
     delete("ledger/db");
-    write(
-        "inbox/r2.csv",
-        REPORT.formatted("r2", "A-2").replace("WSC,7.0,%", "WSC,70.0,g/kg"));
+    write("inbox/r2.csv", REPORT.formatted("r2", "A-2").replace("WSC,7.0,%", "WSC,70.0,g/kg"));
 
     MorningEnd second = run(DAY.plusDays(1));
 
@@ -177,11 +175,11 @@ class LayoutMorningsEndToEndTest {
 
     write(
         "registers/answers.csv",
-        "question_id,answer,by,on,note\n" + question.get("question_id") + ",as read,ruth,2026-03-17,\n");
+        "question_id,answer,by,on,note\n"
+            + question.get("question_id")
+            + ",as read,ruth,2026-03-17,\n");
     MorningEnd third = run(DAY.plusDays(2));
-    write(
-        "inbox/r3.csv",
-        REPORT.formatted("r3", "A-3").replace("WSC,7.0,%", "WSC,68.0,g/kg"));
+    write("inbox/r3.csv", REPORT.formatted("r3", "A-3").replace("WSC,7.0,%", "WSC,68.0,g/kg"));
     MorningEnd fourth = run(DAY.plusDays(3));
 
     assertEquals(Optional.empty(), question(third, "layout-changed"));
@@ -200,9 +198,7 @@ class LayoutMorningsEndToEndTest {
     JsonNode layouts = state.remove("layouts");
     entry.put("state", json.writeValueAsString(state));
     Files.writeString(journal, json.writeValueAsString(entry));
-    write(
-        "inbox/r2.csv",
-        REPORT.formatted("r2", "A-2").replace("WSC,7.0,%", "WSC,70.0,g/kg"));
+    write("inbox/r2.csv", REPORT.formatted("r2", "A-2").replace("WSC,7.0,%", "WSC,70.0,g/kg"));
 
     MorningEnd second = run(DAY.plusDays(1));
 

@@ -50,7 +50,8 @@ class RegistersTest {
     assertEquals(
         List.of("layout", "", ""), loaded.office().answers().stream().map(a -> a.scope()).toList());
     assertEquals(
-        List.of("answers.csv, row 5, column \"scope\": expected one of report, layout, found \"lab\""),
+        List.of(
+            "answers.csv, row 5, column \"scope\": expected one of report, layout, found \"lab\""),
         loaded.badRows().stream().map(BadRow::message).toList());
   }
 

@@ -52,8 +52,10 @@ class LayoutTableTest {
   void aRowThatCannotBeUsedIsNamedWithItsCell() {
     String file = "office config/layouts.csv, row 2, column ";
     assertEquals(
-        List.of(file + "\"what\": expected basis, unit, date-order, decimal-mark, carbohydrate or"
-            + " nitrate-form, found \"bases\""),
+        List.of(
+            file
+                + "\"what\": expected basis, unit, date-order, decimal-mark, carbohydrate or"
+                + " nitrate-form, found \"bases\""),
         problems("Brook Vale,bases,*,dm,letter,office\n"));
     assertEquals(
         List.of(file + "\"value\": expected one of af, dm, found \"dry\""),
@@ -68,8 +70,10 @@ class LayoutTableTest {
         List.of(file + "\"value\": expected one of NSC_WSC, NSC_ESC, found \"WSC\""),
         problems("Brook Vale,carbohydrate,NSC,WSC,letter,office\n"));
     assertEquals(
-        List.of(file + "\"layout_words\": expected words of the page that tell the layout, found"
-            + " \";;\""),
+        List.of(
+            file
+                + "\"layout_words\": expected words of the page that tell the layout, found"
+                + " \";;\""),
         problems(";;,basis,*,dm,letter,office\n"));
     assertEquals(
         List.of(file + "\"source\": expected a source, found \"\""),

@@ -16,10 +16,7 @@ final class DoubtDesk {
   private final LocalDate asOf;
 
   DoubtDesk(
-      AnswerBook answers,
-      LayoutDesk layouts,
-      Map<AnalyteCode, Analyte> analytes,
-      LocalDate asOf) {
+      AnswerBook answers, LayoutDesk layouts, Map<AnalyteCode, Analyte> analytes, LocalDate asOf) {
     this.answers = answers;
     this.layouts = layouts;
     this.answered = new AnsweredReading(analytes);
@@ -37,8 +34,7 @@ final class DoubtDesk {
     for (int i = 0; i < notes.size(); i++) {
       Doubt note = notes.get(i);
       String id = id(report, -1, notes, i);
-      Optional<Answer> answer =
-          answers.find(id).or(() -> layouts.find(received, note, List.of()));
+      Optional<Answer> answer = answers.find(id).or(() -> layouts.find(received, note, List.of()));
       Optional<LocalDate> day = answer.flatMap(DoubtDesk::date);
       if (day.filter(d -> !d.isAfter(asOf)).isPresent()) {
         reportedOn = day;

@@ -102,8 +102,8 @@ final class LayoutAnswers {
   }
 
   /**
-   * The same fields in the head, some of them perhaps blank, and nothing that gives a figure another
-   * meaning.
+   * The same fields in the head, some of them perhaps blank, and nothing that gives a figure
+   * another meaning.
    */
   private static boolean isSame(Report answered, Report now) {
     Layout before = answered.layout();

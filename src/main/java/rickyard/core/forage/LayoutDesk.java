@@ -66,8 +66,16 @@ final class LayoutDesk {
         a ->
             used.computeIfAbsent(report.document(), d -> new ArrayList<>())
                 .add(
-                    "answer \"" + a.answer() + "\" of " + a.by() + ", " + a.on() + " ("
-                        + a.questionId() + ") used for " + doubt.about()));
+                    "answer \""
+                        + a.answer()
+                        + "\" of "
+                        + a.by()
+                        + ", "
+                        + a.on()
+                        + " ("
+                        + a.questionId()
+                        + ") used for "
+                        + doubt.about()));
     return answer;
   }
 
@@ -110,8 +118,7 @@ final class LayoutDesk {
     }
     notes.addAll(used.getOrDefault(report.document(), List.of()));
     boolean remembered =
-        !now.isNone()
-            && held.stream().allMatch(h -> h.open.isEmpty() && !h.blocked && h.stands());
+        !now.isNone() && held.stream().allMatch(h -> h.open.isEmpty() && !h.blocked && h.stands());
     seen.put(
         report.document(),
         new LayoutSeen(report.document(), now, state(report, changes), notes, remembered));
@@ -125,8 +132,7 @@ final class LayoutDesk {
     if (!changes.isEmpty()) {
       return "changed";
     }
-    boolean known =
-        book.isAccepted(report.document()) || book.find(now.id()).isPresent();
+    boolean known = book.isAccepted(report.document()) || book.find(now.id()).isPresent();
     return known ? "known" : "new";
   }
 
@@ -145,9 +151,7 @@ final class LayoutDesk {
         .allMatch(
             sample -> {
               List<Check> ratios =
-                  sample.checks().stream()
-                      .filter(c -> c.identity().equals(AS_FED_TO_DRY))
-                      .toList();
+                  sample.checks().stream().filter(c -> c.identity().equals(AS_FED_TO_DRY)).toList();
               return ratios.size() >= 3 && ratios.stream().allMatch(Check::holds);
             });
   }

@@ -107,8 +107,13 @@ final class LayoutDrift {
     for (String label : after.labels()) {
       if (!before.labels().contains(label)) {
         shown(
-            "\"" + label + "\" (" + after.analyte() + ") was \""
-                + String.join("\", \"", before.labels()) + "\"");
+            "\""
+                + label
+                + "\" ("
+                + after.analyte()
+                + ") was \""
+                + String.join("\", \"", before.labels())
+                + "\"");
       }
     }
   }

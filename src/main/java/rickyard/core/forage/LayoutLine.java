@@ -31,10 +31,7 @@ public record LayoutLine(
   /** The same line with what another report prints of it besides. */
   LayoutLine with(LayoutLine other) {
     return new LayoutLine(
-        analyte,
-        union(labels, other.labels),
-        union(units, other.units),
-        union(bases, other.bases));
+        analyte, union(labels, other.labels), union(units, other.units), union(bases, other.bases));
   }
 
   private static SortedSet<String> union(Collection<String> a, Collection<String> b) {

@@ -22,7 +22,9 @@ final class LayoutQuestion {
             + String.join("; ", changes)
             + ". Are the figures right as read?",
         List.of("as read", "leave out"),
-        "Remembered is layout " + known.id() + "; the answer holds for all reports that changed so.");
+        "Remembered is layout "
+            + known.id()
+            + "; the answer holds for all reports that changed so.");
   }
 
   /** One question for all reports that follow the same corrections. */

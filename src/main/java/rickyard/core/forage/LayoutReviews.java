@@ -42,8 +42,7 @@ final class LayoutReviews {
 
   private void note(Report report, String words, Decision decision) {
     corrected.add(report.document());
-    List<Misread> known =
-        byLayout.computeIfAbsent(report.layout().id(), id -> new ArrayList<>());
+    List<Misread> known = byLayout.computeIfAbsent(report.layout().id(), id -> new ArrayList<>());
     Misread misread = new Misread(decision, words);
     if (!known.contains(misread)) {
       known.add(misread);

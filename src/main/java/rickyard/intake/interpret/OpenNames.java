@@ -18,8 +18,7 @@ final class OpenNames {
   private final List<Resolved> chosen;
   private final PageHints hints;
 
-  OpenNames(
-      Dictionary dictionary, Statements statements, List<Resolved> chosen, PageHints hints) {
+  OpenNames(Dictionary dictionary, Statements statements, List<Resolved> chosen, PageHints hints) {
     this.hints = hints;
     this.dictionary = dictionary;
     this.statements = statements;
@@ -73,7 +72,10 @@ final class OpenNames {
         : dictionary
             .find(hint.value())
             .map(open::as)
-            .map(r -> PageHints.resting(r, open.code() + " is " + hint.value() + " by " + hint.row()));
+            .map(
+                r ->
+                    PageHints.resting(
+                        r, open.code() + " is " + hint.value() + " by " + hint.row()));
   }
 
   /** 'Sugar' beside WSC adds nothing: the limits are in WSC. Beside ESC alone it may be the WSC. */

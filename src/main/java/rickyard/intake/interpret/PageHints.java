@@ -67,7 +67,9 @@ final class PageHints {
     return hints.stream()
         .filter(h -> h.what() == what && h.about().equals(about))
         .findFirst()
-        .or(() -> hints.stream().filter(h -> h.what() == what && h.about().equals("*")).findFirst());
+        .or(
+            () ->
+                hints.stream().filter(h -> h.what() == what && h.about().equals("*")).findFirst());
   }
 
   /** The decimal mark of the page, or the hint's where no number of the page tells. */
@@ -113,7 +115,9 @@ final class PageHints {
             CONTRADICTED,
             "report",
             Optional.empty(),
-            "A hint says that " + words + ", but the page says otherwise: are the figures right as"
+            "A hint says that "
+                + words
+                + ", but the page says otherwise: are the figures right as"
                 + " read?",
             List.of("yes", "no"),
             "",
@@ -147,7 +151,9 @@ final class PageHints {
     }
     boolean otherwise =
         unit.filter(h -> isContradicted(h, finding, all, f -> codes(f.units()))).isPresent()
-            || basis.filter(h -> isContradicted(h, finding, all, f -> words(f.bases()))).isPresent();
+            || basis
+                .filter(h -> isContradicted(h, finding, all, f -> words(f.bases())))
+                .isPresent();
     return finding.with(
         units, bases, finding.trouble().isEmpty() && otherwise ? CONTRADICTED : finding.trouble());
   }
@@ -165,8 +171,8 @@ final class PageHints {
   }
 
   /**
-   * Whether every figure that the hint is about says something else. A unit for all lines only fills
-   * gaps: lines have units of their own.
+   * Whether every figure that the hint is about says something else. A unit for all lines only
+   * fills gaps: lines have units of their own.
    */
   private static boolean isContradicted(
       LayoutHint hint, Finding finding, List<Finding> all, Function<Finding, List<String>> said) {
@@ -189,8 +195,7 @@ final class PageHints {
   Resolved marked(Resolved resolved) {
     Finding finding = resolved.finding();
     List<String> rows = new ArrayList<>();
-    if (isOnDryMatter(finding)
-        && finding.bases().stream().anyMatch(s -> s.from() == FROM_HINT)) {
+    if (isOnDryMatter(finding) && finding.bases().stream().anyMatch(s -> s.from() == FROM_HINT)) {
       find(What.BASIS, finding.code()).ifPresent(h -> rows.add("basis by " + h.row()));
     }
     if (finding.units().stream().anyMatch(s -> s.from() == FROM_HINT)) {

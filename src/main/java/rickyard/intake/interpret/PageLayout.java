@@ -19,8 +19,8 @@ import rickyard.core.quantity.Unit;
 
 /**
  * Describes a page by the words that its laboratory prints on every report: headings, names of
- * fields, and how each analyte is labelled. Words that the dictionary does not know may be anybody's
- * and are left out, numbers too.
+ * fields, and how each analyte is labelled. Words that the dictionary does not know may be
+ * anybody's and are left out, numbers too.
  */
 final class PageLayout {
   private static final int LONGEST = 80;
@@ -106,8 +106,7 @@ final class PageLayout {
     SortedSet<String> fields = new TreeSet<>();
     for (Line line : lines) {
       if (!line.isItem()) {
-        line.pieces()
-            .forEach(p -> p.field().ifPresent(f -> fields.add(cut(plain(name(p, f))))));
+        line.pieces().forEach(p -> p.field().ifPresent(f -> fields.add(cut(plain(name(p, f))))));
       }
     }
     fields.remove("");

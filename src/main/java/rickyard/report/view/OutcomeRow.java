@@ -37,14 +37,38 @@ public record OutcomeRow(
       int revision,
       int samples) {
     this(
-        file, part, sha256, bytes, kind, outcome, reasonCode, reason, lab, reportNo, revision,
-        samples, "", "");
+        file,
+        part,
+        sha256,
+        bytes,
+        kind,
+        outcome,
+        reasonCode,
+        reason,
+        lab,
+        reportNo,
+        revision,
+        samples,
+        "",
+        "");
   }
 
   /** The same row with its layout. */
   public OutcomeRow withLayout(String id, String note) {
     return new OutcomeRow(
-        file, part, sha256, bytes, kind, outcome, reasonCode, reason, lab, reportNo, revision,
-        samples, id, note);
+        file,
+        part,
+        sha256,
+        bytes,
+        kind,
+        outcome,
+        reasonCode,
+        reason,
+        lab,
+        reportNo,
+        revision,
+        samples,
+        id,
+        note);
   }
 }

@@ -28,8 +28,7 @@ class LayoutMemoryTest {
       layout("fellside", List.of("analyte", "unit", "as fed=af", "dry matter=dm"), "%", "af", "dm");
 
   private static Layout layout(String lab, List<String> headings, String unit, String... bases) {
-    List<LayoutLine> lines =
-        List.of(line("WSC", unit, bases), line("STARCH", unit, bases));
+    List<LayoutLine> lines = List.of(line("WSC", unit, bases), line("STARCH", unit, bases));
     return new Layout(
         lab,
         headings.stream().map(LayoutMemoryTest::heading).toList(),
@@ -89,7 +88,8 @@ class LayoutMemoryTest {
   }
 
   private static LayoutBook knowing(Layout layout) {
-    return LayoutBook.empty().after(settle(LayoutBook.empty(), report("d0", "N4", layout)).layouts());
+    return LayoutBook.empty()
+        .after(settle(LayoutBook.empty(), report("d0", "N4", layout)).layouts());
   }
 
   private static LayoutSeen seen(Settled settled, String document) {
@@ -140,9 +140,32 @@ class LayoutMemoryTest {
   }
 
   @Test
+  void aHeadingThatNowSaysAnotherBasisOrHoldsSomethingElseIsAsked() {
+    Layout otherBasis = columns("analyte", "unit", "as fed=af", "fresh weight=af");
+
+    Settled settled = settle(knowing(USUAL), report("d1", "N2", otherBasis));
+
+    assertTrue(
+        question(settled, "layout-changed")
+            .question()
+            .contains("heading \"dry matter\" is now \"fresh weight\""));
+  }
+
+  @Test
+  void anotherBasisOfAKnownLineIsAsked() {
+    Layout dry = layout("fellside", List.of("analyte", "result"), "%", "dm");
+    Layout fed = layout("fellside", List.of("analyte", "result"), "%", "af");
+
+    Settled settled = settle(knowing(dry), report("d1", "N2", fed));
+
+    assertEquals(
+        List.of("basis of WSC, STARCH is as fed, was dry matter"), seen(settled, "d1").notes());
+    assertEquals(1, settled.questions().size());
+  }
+
+  @Test
   void aColumnThatIsNoLongerPrintedIsShownAndNotAsked() {
-    Layout less =
-        layout("fellside", List.of("analyte", "unit", "as fed=af"), "%", "af");
+    Layout less = layout("fellside", List.of("analyte", "unit", "as fed=af"), "%", "af");
 
     Settled settled = settle(knowing(USUAL), report("d1", "N2", less));
 
@@ -272,7 +295,9 @@ class LayoutMemoryTest {
     Sample open =
         Samples.with(
             Samples.of(
-                "N2", Samples.inDoubt(Samples.dm("WSC", 8), "basis-not-stated"), Samples.dm("STARCH", 1)),
+                "N2",
+                Samples.inDoubt(Samples.dm("WSC", 8), "basis-not-stated"),
+                Samples.dm("STARCH", 1)),
             List.of(basis),
             List.of());
 
@@ -286,15 +311,15 @@ class LayoutMemoryTest {
   @Test
   void anotherLaboratoryAndOneWithoutANameAreNewAndNeverAChange() {
     Layout other =
-        layout("hollow farm", List.of("analyte", "unit", "dry matter=dm", "as fed=af"), "g/kg", "af");
+        layout(
+            "hollow farm", List.of("analyte", "unit", "dry matter=dm", "as fed=af"), "g/kg", "af");
     Layout nameless = layout("", List.of("analyte", "result"), "%", "dm");
     Layout namelessGrams = layout("", List.of("analyte", "result"), "g/kg", "dm");
 
     Settled settled =
         settle(knowing(USUAL), report("d1", "N2", other), report("d2", "N3", nameless));
     Settled next =
-        settle(
-            LayoutBook.empty().after(settled.layouts()), report("d3", "N4", namelessGrams));
+        settle(LayoutBook.empty().after(settled.layouts()), report("d3", "N4", namelessGrams));
 
     assertEquals("new", seen(settled, "d1").state());
     assertEquals("new", seen(settled, "d2").state());
@@ -326,8 +351,7 @@ class LayoutMemoryTest {
     assertEquals(forward.layouts(), backward.layouts());
     assertEquals(List.of(), forward.questions());
     assertEquals(
-        List.of("new", "new", "new"),
-        forward.layouts().stream().map(LayoutSeen::state).toList());
+        List.of("new", "new", "new"), forward.layouts().stream().map(LayoutSeen::state).toList());
     assertEquals(
         LayoutBook.empty().after(forward.layouts()), LayoutBook.empty().after(backward.layouts()));
   }
@@ -351,8 +375,7 @@ class LayoutMemoryTest {
   @Test
   void aCorrectedFigureMakesTheNextReportOfItsLayoutAsk() {
     Received misread = Reports.read(report("d1", "N2", USUAL), AS_OF.minusDays(5));
-    LayoutBook book =
-        LayoutBook.empty().after(settle(LayoutBook.empty(), misread).layouts());
+    LayoutBook book = LayoutBook.empty().after(settle(LayoutBook.empty(), misread).layouts());
     Received next = report("d2", "N3", USUAL);
     Received other = report("d3", "N4", layout("hollow farm", List.of("analyte"), "%", "dm"));
     Decision correction =
@@ -384,7 +407,13 @@ class LayoutMemoryTest {
       Reading dm = Samples.dm(code, code.equals("WSC") ? 8 : 1);
       readings.add(
           new Reading(
-              dm.analyte(), dm.raw(), "%", "", dm.method(), dm.place(), Optional.empty(),
+              dm.analyte(),
+              dm.raw(),
+              "%",
+              "",
+              dm.method(),
+              dm.place(),
+              Optional.empty(),
               "basis-not-stated"));
     }
     Doubt doubt =
@@ -397,8 +426,7 @@ class LayoutMemoryTest {
             "",
             "");
     Sample sample =
-        Samples.with(
-            Samples.of(lot, readings.toArray(Reading[]::new)), List.of(doubt), List.of());
+        Samples.with(Samples.of(lot, readings.toArray(Reading[]::new)), List.of(doubt), List.of());
     return with(fin(document, "R-" + document, sample), layout);
   }
 
@@ -481,6 +509,77 @@ class LayoutMemoryTest {
   }
 
   @Test
+  void aHeadWithFieldsOfItsOwnIsNotAnsweredForTheOther() {
+    Received first = basisOpen("d1", "N2", headed("lot", "client"));
+    List<Answer> answers = List.of(forLayout(idOf(first), "dry matter"));
+
+    assertEquals(
+        0,
+        settle(LayoutBook.empty(), answers, List.of(), first, basisOpen("d2", "N3", headed("lot")))
+            .questions()
+            .size());
+    assertEquals(
+        1,
+        settle(
+                LayoutBook.empty(),
+                answers,
+                List.of(),
+                first,
+                basisOpen("d2", "N3", headed("lot", "grower")))
+            .questions()
+            .size());
+  }
+
+  private static Layout headed(String... fields) {
+    return new Layout(
+        OPEN.lab(), OPEN.headings(), OPEN.more(), new TreeSet<>(List.of(fields)), OPEN.lines());
+  }
+
+  @Test
+  void aUnitAnsweredForTheLayoutHoldsForItsOwnLinesAlone() {
+    Layout plain = layout("fellside", List.of("analyte", "dry matter=dm"), "", "dm");
+    Received first = with(unitOpen("d1", "N2", "CA", "P"), plain);
+    String id = question(settle(LayoutBook.empty(), first), "unit-not-stated").id();
+    List<Answer> answers = List.of(forLayout(id, "g/kg"));
+
+    Received same = with(unitOpen("d2", "N3", "P"), plain);
+    Received other = with(unitOpen("d3", "N4", "P", "FE"), plain);
+    Settled settled = settle(LayoutBook.empty(), answers, List.of(), first, same, other);
+
+    assertEquals("accepted", outcome(settled, "d2"));
+    assertEquals(List.of("d3"), settled.questions().stream().map(Question::document).toList());
+  }
+
+  private static Received unitOpen(String document, String lot, String... codes) {
+    List<Reading> readings = new ArrayList<>();
+    for (String code : codes) {
+      Reading dm = Samples.dm(code, 3);
+      readings.add(
+          new Reading(
+              dm.analyte(),
+              "3.1",
+              "",
+              "dm",
+              dm.method(),
+              dm.place(),
+              Optional.empty(),
+              "unit-not-stated"));
+    }
+    Doubt doubt =
+        new Doubt(
+            "unit-not-stated",
+            codes.length == 1 ? codes[0] : "report",
+            Optional.empty(),
+            "In which unit?",
+            List.of("%", "g/kg", "mg/kg", "leave out"),
+            "",
+            "");
+    Sample sample =
+        Samples.with(Samples.of(lot, readings.toArray(Reading[]::new)), List.of(doubt), List.of());
+    return fin(document, "R-" + document, sample);
+  }
+
+  @Test
   void anAnswerForTheLayoutIsNotUsedWhereAFigureOfTheLayoutWasMisread() {
     Received first = Reports.read(basisOpen("d1", "N2", OPEN), AS_OF.minusDays(5));
     Decision correction =
@@ -527,12 +626,10 @@ class LayoutMemoryTest {
     String id = question(settle(LayoutBook.empty(), first), "date-ambiguous").id();
 
     Settled settled =
-        settle(
-            LayoutBook.empty(), List.of(forLayout(id, "2026-05-03")), List.of(), first, next);
+        settle(LayoutBook.empty(), List.of(forLayout(id, "2026-05-03")), List.of(), first, next);
 
     assertEquals(
-        Optional.of(LocalDate.of(2026, 8, 2)),
-        Reports.sample(settled, "d2").sample().sampledOn());
+        Optional.of(LocalDate.of(2026, 8, 2)), Reports.sample(settled, "d2").sample().sampledOn());
   }
 
   private static Received dated(String document, String lot, String dayFirst, String monthFirst) {

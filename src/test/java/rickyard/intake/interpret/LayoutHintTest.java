@@ -69,10 +69,7 @@ class LayoutHintTest {
   }
 
   private static List<String> doubts(Report report) {
-    return report.samples().stream()
-        .flatMap(s -> s.doubts().stream())
-        .map(Doubt::code)
-        .toList();
+    return report.samples().stream().flatMap(s -> s.doubts().stream()).map(Doubt::code).toList();
   }
 
   @Test
@@ -86,10 +83,8 @@ class LayoutHintTest {
     assertEquals("N2: DM=88.2 af, WSC=10.2 dm, STARCH=1.2 dm", words(report));
     Evidence evidence = reading(report, "WSC").value().orElseThrow().evidence();
     assertEquals("assumed", evidence.origin());
-    assertEquals(
-        "basis by office config/layouts.csv row 2", ((Evidence.Hinted) evidence).hint());
-    assertEquals(
-        "reported", reading(report, "DM").value().orElseThrow().evidence().origin());
+    assertEquals("basis by office config/layouts.csv row 2", ((Evidence.Hinted) evidence).hint());
+    assertEquals("reported", reading(report, "DM").value().orElseThrow().evidence().origin());
   }
 
   @Test
@@ -110,8 +105,7 @@ class LayoutHintTest {
 
     Report report = hinted(asFed, "Brook Vale Forage Laboratory,basis,*,dm");
 
-    assertEquals(
-        "N2: DM=88.2 af, WSC?hint-contradicted, STARCH?hint-contradicted", words(report));
+    assertEquals("N2: DM=88.2 af, WSC?hint-contradicted, STARCH?hint-contradicted", words(report));
     assertEquals("af", reading(report, "WSC").value().orElseThrow().basis().code());
   }
 
@@ -163,15 +157,12 @@ class LayoutHintTest {
         """;
     String row = "Brook Vale Forage Laboratory,carbohydrate,NSC,NSC_WSC";
 
-    assertEquals(
-        "N2: CP=9.4 dm, NSC?nsc-definition-unknown", Readings.words(Grids.table(open)));
+    assertEquals("N2: CP=9.4 dm, NSC?nsc-definition-unknown", Readings.words(Grids.table(open)));
     Report report = hinted(open, row);
     assertEquals("N2: CP=9.4 dm, NSC_WSC=11.4 dm", words(report));
+    assertEquals("assumed", reading(report, "NSC_WSC").value().orElseThrow().evidence().origin());
     assertEquals(
-        "assumed", reading(report, "NSC_WSC").value().orElseThrow().evidence().origin());
-    assertEquals(
-        "N2: CP=9.4 dm, NSC?hint-contradicted",
-        words(hinted(open + "NSC = ESC + starch\n", row)));
+        "N2: CP=9.4 dm, NSC?hint-contradicted", words(hinted(open + "NSC = ESC + starch\n", row)));
   }
 
   @Test
@@ -197,11 +188,9 @@ class LayoutHintTest {
 
     assertEquals(List.of("date-ambiguous"), doubts(Readings.report(Grids.table(dated))));
     assertEquals(
-        Optional.of(LocalDate.of(2026, 5, 3)),
-        hinted(dated, row).samples().get(0).sampledOn());
+        Optional.of(LocalDate.of(2026, 5, 3)), hinted(dated, row).samples().get(0).sampledOn());
     Report otherwise = hinted(dated.replace("03/05/2026", "03/25/2026"), row);
-    assertEquals(
-        Optional.of(LocalDate.of(2026, 3, 25)), otherwise.samples().get(0).sampledOn());
+    assertEquals(Optional.of(LocalDate.of(2026, 3, 25)), otherwise.samples().get(0).sampledOn());
     assertEquals(
         List.of("hint-contradicted"), otherwise.notes().stream().map(Doubt::code).toList());
   }

@@ -38,8 +38,7 @@ class PageLayoutTest {
         List.of("analyte", "unit", "as fed", "dry matter"),
         layout.headings().stream().map(LayoutHeading::words).toList());
     assertEquals(
-        List.of("", "", "af", "dm"),
-        layout.headings().stream().map(LayoutHeading::basis).toList());
+        List.of("", "", "af", "dm"), layout.headings().stream().map(LayoutHeading::basis).toList());
     assertEquals(
         List.of("DM", "WSC", "STARCH"), layout.lines().stream().map(LayoutLine::analyte).toList());
     assertEquals(
@@ -82,8 +81,7 @@ class PageLayoutTest {
 
     assertNotEquals(id, layout(LONG.replace("Brook Vale", "Hollow Farm")).id());
     assertNotEquals(id, layout(LONG.replace("As fed | Dry", "As received | Dry")).id());
-    assertNotEquals(
-        id, layout(LONG.replace("As fed | Dry matter", "Dry matter | As fed")).id());
+    assertNotEquals(id, layout(LONG.replace("As fed | Dry matter", "Dry matter | As fed")).id());
   }
 
   @Test
