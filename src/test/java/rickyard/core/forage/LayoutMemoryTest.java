@@ -401,6 +401,20 @@ class LayoutMemoryTest {
     assertEquals(List.of(), answered.questions());
   }
 
+  @Test
+  void aReportThatCameBeforeTheCorrectionIsNotAskedAbout() {
+    Received misread = Reports.read(report("d1", "N2", USUAL), AS_OF.minusDays(5));
+    Received before = Reports.read(report("d2", "N3", USUAL), AS_OF.minusDays(2));
+    Decision correction =
+        new Decision(
+            AS_OF.minusDays(1), "N2 WSC", "correction", "8.8", Optional.empty(), "ruth", "", 2);
+
+    Settled settled =
+        settle(LayoutBook.empty(), List.of(), List.of(correction), misread, before);
+
+    assertEquals(List.of(), settled.questions());
+  }
+
   private static Received basisOpen(String document, String lot, Layout layout) {
     List<Reading> readings = new ArrayList<>();
     for (String code : List.of("WSC", "STARCH")) {

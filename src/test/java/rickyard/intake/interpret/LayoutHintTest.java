@@ -195,6 +195,18 @@ class LayoutHintTest {
         List.of("hint-contradicted"), otherwise.notes().stream().map(Doubt::code).toList());
   }
 
+  @Test
+  void datesThatContradictEachOtherAreNotSettledByAHint() {
+    String torn =
+        "Brook Vale Forage Laboratory\nReceived: | 25/03/2026\nReported: | 03/26/2026\n"
+            + "Sampled: | 03/05/2026\n"
+            + tail();
+
+    Report report = hinted(torn, "Brook Vale Forage Laboratory,date-order,*,day-first");
+
+    assertEquals(List.of("date-ambiguous"), doubts(report));
+  }
+
   private static String tail() {
     return """
     Lot: | N2

@@ -50,9 +50,11 @@ class PageLayoutTest {
 
   @Test
   void itHoldsNoFigureNoSampleNoDateAndNoClient() {
-    String all = layout(LONG).toString().toLowerCase(java.util.Locale.ROOT);
+    String numbered = LONG.replace("Forage Laboratory", "Forage Laboratory 4711");
+    String all = layout(numbered).toString().toLowerCase(java.util.Locale.ROOT);
 
-    for (String own : List.of("netherby", "n2", "2026", "88", "10.2", "1.1")) {
+    assertEquals(layout(LONG).id(), layout(numbered).id());
+    for (String own : List.of("4711", "netherby", "n2", "2026", "88", "10.2", "1.1")) {
       assertFalse(all.contains(own), own + " in " + all);
     }
   }
