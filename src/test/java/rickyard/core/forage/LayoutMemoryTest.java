@@ -409,8 +409,7 @@ class LayoutMemoryTest {
         new Decision(
             AS_OF.minusDays(1), "N2 WSC", "correction", "8.8", Optional.empty(), "ruth", "", 2);
 
-    Settled settled =
-        settle(LayoutBook.empty(), List.of(), List.of(correction), misread, before);
+    Settled settled = settle(LayoutBook.empty(), List.of(), List.of(correction), misread, before);
 
     assertEquals(List.of(), settled.questions());
   }
