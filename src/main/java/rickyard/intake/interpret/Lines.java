@@ -19,14 +19,16 @@ final class Lines {
       Pattern.compile(
           "\\s+[\u00B7\u2022|]\\s+|\\s+[\u2013\u2014]\\s+|\\s+-\\s+(?=\\p{Lu})|;\\s+(?=\\p{L})");
   private final boolean certain;
+  private final PageHints hints;
 
-  Lines(Dictionary dictionary, boolean certain) {
+  Lines(Dictionary dictionary, boolean certain, PageHints hints) {
     this.dictionary = dictionary;
     this.certain = certain;
+    this.hints = hints;
   }
 
   List<Line> of(Grid grid) {
-    Dialect dialect = dialect(grid);
+    Dialect dialect = hints.dialect(dialect(grid));
     Piece.Reading reading =
         new Piece.Reading(dictionary, dialect, Legend.of(dictionary, grid), certain);
     List<Line> lines = new ArrayList<>();
