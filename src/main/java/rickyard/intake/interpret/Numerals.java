@@ -26,12 +26,14 @@ final class Numerals {
           + "|[0-9]{1,3},[0-9]{3}\\.[0-9]+|[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)";
   private static final String POWER =
       "(?:[eE][+-]?[0-9]{1,2}|\\s?[x\u00D7*\u00B7]\\s?10\\s?\\^?\\s?[+-]?[0-9]{1,2})";
+
+  /** The number is taken whole or not at all: no second look may end it at a gap within it. */
   private static final Pattern PLAIN =
       Pattern.compile(
           "(?<sign>[<>\u2264\u2265\u2039\u203A]=?|[-\u2212\u2013](?=[0-9])|[~\u2248])?\\s*"
-              + "(?<number>"
+              + "(?<number>(?>"
               + NUMBER
-              + ")(?<power>"
+              + "))(?<power>"
               + POWER
               + ")?(?<spread>\\s*(?:\u00B1|\\+/-)\\s*[0-9]+(?:[.,][0-9]+)?)?"
               + "(?<note>\\s?[*\u2020\u2021\u00A7#^\u00B9\u00B2\u00B3\u2070-\u2079]+"
