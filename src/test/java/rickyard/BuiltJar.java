@@ -22,7 +22,8 @@ public final class BuiltJar {
   public record Ended(int status, String output) {}
 
   /** Starts it; what it prints goes to a file. */
-  public static Process start(List<String> jvm, List<String> arguments, Path log) throws IOException {
+  public static Process start(List<String> jvm, List<String> arguments, Path log)
+      throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(jvm);

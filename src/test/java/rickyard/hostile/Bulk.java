@@ -71,8 +71,7 @@ final class Bulk {
         "/Type/XObject/Subtype/Image/Width 60000/Height 60000/BitsPerComponent 8"
             + "/ColorSpace/DeviceGray/Filter/FlateDecode";
     return List.of(
-        refused(
-            "zip", "bomb-flat.zip", "200 MiB of zeros", Zips.zip(large), "too-large-unpacked"),
+        refused("zip", "bomb-flat.zip", "200 MiB of zeros", Zips.zip(large), "too-large-unpacked"),
         refused(
             "zip",
             "bomb-wide.zip",
@@ -97,8 +96,7 @@ final class Bulk {
             "pdf",
             "bomb-twice.pdf",
             "packed twice",
-            Pdfs.good(paper)
-                .stream("/Filter[/FlateDecode/FlateDecode]", Zips.zlib(zeros))
+            Pdfs.good(paper).stream("/Filter[/FlateDecode/FlateDecode]", Zips.zlib(zeros))
                 .set(3, "<</Type/Page/Parent 2 0 R/MediaBox[0 0 9 9]/Contents 6 0 R>>")
                 .bytes()),
         honest(
@@ -116,10 +114,10 @@ final class Bulk {
 
   private static byte[] drawn(byte[] packed) {
     return new RawPdf()
-        .add("<</Type/Catalog/Pages 2 0 R>>")
-        .add("<</Type/Pages/Kids[3 0 R]/Count 1>>")
-        .add("<</Type/Page/Parent 2 0 R/MediaBox[0 0 9 9]/Contents 4 0 R>>")
-        .stream("/Filter/FlateDecode", packed)
-        .bytes();
+            .add("<</Type/Catalog/Pages 2 0 R>>")
+            .add("<</Type/Pages/Kids[3 0 R]/Count 1>>")
+            .add("<</Type/Page/Parent 2 0 R/MediaBox[0 0 9 9]/Contents 4 0 R>>")
+            .stream("/Filter/FlateDecode", packed)
+            .bytes();
   }
 }

@@ -22,7 +22,7 @@ record HostileFile(
     Set<String> outcomes,
     List<String> codes) {
 
-  private static final Set<String> ANY = Set.of("accepted", "question", "refused");
+  private static final Set<String> ANY = Set.of("accepted", "question", "refused", "duplicate");
   private static final Set<String> NOT_TAKEN = Set.of("question", "refused");
 
   /** Refused with one of some codes. */

@@ -168,7 +168,8 @@ final class HostileRun {
   /** No hostile lot is cleared of sugar and starch, and no hidden or broken figure counts. */
   private void checkVerdicts() throws IOException {
     for (CSVRecord row : table("verdicts.csv")) {
-      boolean starch = row.get("quantity").startsWith("nsc") || row.get("quantity").equals("starch");
+      boolean starch =
+          row.get("quantity").startsWith("nsc") || row.get("quantity").equals("starch");
       expect(
           !row.get("lot").startsWith(Paper.PREFIX)
               || !starch
@@ -195,7 +196,9 @@ final class HostileRun {
       }
     }
     String office = inbox.office().toString();
+    long me = ProcessHandle.current().pid();
     ProcessHandle.allProcesses()
+        .filter(p -> p.pid() != me && p.info().command().orElse("").contains("java"))
         .filter(p -> p.info().commandLine().orElse("").contains(office))
         .forEach(p -> complaints.add("still running: " + p.info().commandLine().orElse("")));
   }

@@ -37,8 +37,13 @@ final class Mails {
   }
 
   private static String attached(String name, String csv) {
-    return "Content-Type: text/csv; name=\"" + name + "\"\r\nContent-Disposition: attachment; "
-        + "filename=\"" + name + "\"\r\nContent-Transfer-Encoding: base64\r\n\r\n" + base64(csv);
+    return "Content-Type: text/csv; name=\""
+        + name
+        + "\"\r\nContent-Disposition: attachment; "
+        + "filename=\""
+        + name
+        + "\"\r\nContent-Transfer-Encoding: base64\r\n\r\n"
+        + base64(csv);
   }
 
   private static List<HostileFile> shapes(Paper paper) {
@@ -46,10 +51,15 @@ final class Mails {
     for (int level = 0; level < 50; level++) {
       nested = HEAD + "Content-Type: message/rfc822\r\n\r\n" + nested;
     }
-    StringBuilder boxes = new StringBuilder(HEAD + "Content-Type: multipart/mixed; boundary=b0\r\n");
+    StringBuilder boxes =
+        new StringBuilder(HEAD + "Content-Type: multipart/mixed; boundary=b0\r\n");
     for (int level = 0; level < 400; level++) {
-      boxes.append("\r\n--b" + level + "\r\nContent-Type: multipart/mixed; boundary=b"
-          + (level + 1) + "\r\n");
+      boxes.append(
+          "\r\n--b"
+              + level
+              + "\r\nContent-Type: multipart/mixed; boundary=b"
+              + (level + 1)
+              + "\r\n");
     }
     String part = "Content-Type: text/plain\r\n\r\nx";
     String[] thousands = new String[5000];
@@ -59,23 +69,50 @@ final class Mails {
         honest("mail", "nested-50.eml", "50 mails in one another", nested),
         notTaken("mail", "nested-boxes.eml", "400 multiparts in one another", boxes.toString()),
         notTaken("mail", "thousands.eml", "5,000 parts", mixed("p", thousands)),
-        honest("mail", "no-end.eml", "the last boundary is missing",
+        honest(
+            "mail",
+            "no-end.eml",
+            "the last boundary is missing",
             whole.substring(0, whole.length() - 9)),
-        honest("mail", "no-boundary.eml", "a multipart that names no boundary",
+        honest(
+            "mail",
+            "no-boundary.eml",
+            "a multipart that names no boundary",
             whole.replace("; boundary=\"one\"", "")),
-        honest("mail", "other-boundary.eml", "a boundary that never comes",
+        honest(
+            "mail",
+            "other-boundary.eml",
+            "a boundary that never comes",
             whole.replace("boundary=\"one\"", "boundary=\"two\"")),
-        honest("mail", "boundary-loop.eml", "inner and outer boundary alike",
-            mixed("same", "Content-Type: multipart/mixed; boundary=\"same\"\r\n\r\n--same\r\n"
-                + attached("r.csv", paper.csv()) + "\r\n--same--")),
-        honest("mail", "empty-boundary.eml", "a boundary of no characters",
+        honest(
+            "mail",
+            "boundary-loop.eml",
+            "inner and outer boundary alike",
+            mixed(
+                "same",
+                "Content-Type: multipart/mixed; boundary=\"same\"\r\n\r\n--same\r\n"
+                    + attached("r.csv", paper.csv())
+                    + "\r\n--same--")),
+        honest(
+            "mail",
+            "empty-boundary.eml",
+            "a boundary of no characters",
             whole.replace("boundary=\"one\"", "boundary=\"\"")),
-        honest("mail", "cut.eml", "breaks off in the attachment",
+        honest(
+            "mail",
+            "cut.eml",
+            "breaks off in the attachment",
             whole.substring(0, whole.length() * 3 / 4)),
         notTaken("mail", "headers-only.eml", "no body", HEAD + "\r\n"),
-        notTaken("mail", "long-header.eml", "a header of 3 million characters",
+        notTaken(
+            "mail",
+            "long-header.eml",
+            "a header of 3 million characters",
             HEAD + "X-Long: " + "a".repeat(3_000_000) + "\r\n\r\nhello"),
-        notTaken("mail", "many-headers.eml", "50,000 headers",
+        notTaken(
+            "mail",
+            "many-headers.eml",
+            "50,000 headers",
             HEAD + "X-H: 1\r\n".repeat(50_000) + "\r\nhello"));
   }
 
@@ -93,13 +130,20 @@ final class Mails {
             "report.pdf");
     for (int at = 0; at < names.size(); at++) {
       files.add(
-          honest("mail", "attachment-name-" + at + ".eml", "an attachment's name that wants out",
+          honest(
+              "mail",
+              "attachment-name-" + at + ".eml",
+              "an attachment's name that wants out",
               mixed("n", attached(names.get(at), paper.csv()))));
     }
     files.add(
-        honest("mail", "subject.eml", "line breaks hidden in the subject",
+        honest(
+            "mail",
+            "subject.eml",
+            "line breaks hidden in the subject",
             mixed("s", attached("r.csv", paper.csv()))
-                .replace("Subject: results",
+                .replace(
+                    "Subject: results",
                     "Subject: =?utf-8?Q?a=0D=0ABcc:_all=40everyone.example?=")));
     return files;
   }
@@ -108,36 +152,79 @@ final class Mails {
     String csv = paper.csv();
     String lie = Paper.csv("X", Paper.LIE_WSC, Paper.LIE_STARCH);
     return List.of(
-        notTaken("mail", "base64.eml", "an attachment whose base64 is broken",
+        notTaken(
+            "mail",
+            "base64.eml",
+            "an attachment whose base64 is broken",
             mixed("b", attached("r.csv", csv).replaceAll("[AEIOUaeiou]", "*!"))),
-        honest("mail", "base64-blanks.eml", "base64 with blanks in it",
+        honest(
+            "mail",
+            "base64-blanks.eml",
+            "base64 with blanks in it",
             mixed("b", attached("r.csv", paper.csv()).replace("\r\n\r\n", "\r\n\r\n \r\n\t"))),
-        honest("mail", "two-types.eml", "two content types",
+        honest(
+            "mail",
+            "two-types.eml",
+            "two content types",
             mixed("t", "Content-Type: application/pdf\r\n" + attached("r.csv", paper.csv()))),
-        honest("mail", "wrong-type.eml", "a table that says it is a picture",
+        honest(
+            "mail",
+            "wrong-type.eml",
+            "a table that says it is a picture",
             mixed("t", attached("r.png", paper.csv()).replace("text/csv", "image/png"))),
-        honest("mail", "charset.eml", "text that says it is UTF-16",
+        honest(
+            "mail",
+            "charset.eml",
+            "text that says it is UTF-16",
             HEAD + "Content-Type: text/plain; charset=utf-16\r\n\r\n" + paper.csv()),
-        honest("mail", "charset-name.eml", "a charset that nobody knows",
+        honest(
+            "mail",
+            "charset-name.eml",
+            "a charset that nobody knows",
             HEAD + "Content-Type: text/plain; charset=\"../../x y\"\r\n\r\n" + paper.csv()),
-        honest("mail", "charset-7.eml", "UTF-7",
+        honest(
+            "mail",
+            "charset-7.eml",
+            "UTF-7",
             HEAD + "Content-Type: text/plain; charset=utf-7\r\n\r\n" + paper.csv()),
-        honest("mail", "quoted.eml", "quoted-printable that breaks off",
-            HEAD + "Content-Type: text/csv\r\nContent-Transfer-Encoding: quoted-printable\r\n\r\n"
-                + paper.csv() + "=4"),
-        honest("mail", "alternative.eml", "plain and HTML forms that differ",
-            mixed("a", "Content-Type: multipart/alternative; boundary=\"i\"\r\n\r\n--i\r\n"
-                + "Content-Type: text/plain\r\n\r\n" + lie.replace("R-X", "R-plain")
-                    .replace(",X,", "," + paper.lot() + ",")
-                + "\r\n--i\r\nContent-Type: text/html\r\n\r\n" + paper.html("", "", "")
-                + "\r\n--i--")),
-        honest("mail", "outside-body.eml", "a body that lies elsewhere",
-            HEAD + "Content-Type: message/external-body; access-type=local-file; "
+        honest(
+            "mail",
+            "quoted.eml",
+            "quoted-printable that breaks off",
+            HEAD
+                + "Content-Type: text/csv\r\nContent-Transfer-Encoding: quoted-printable\r\n\r\n"
+                + paper.csv()
+                + "=4"),
+        honest(
+            "mail",
+            "alternative.eml",
+            "plain and HTML forms that differ",
+            mixed(
+                "a",
+                "Content-Type: multipart/alternative; boundary=\"i\"\r\n\r\n--i\r\n"
+                    + "Content-Type: text/plain\r\n\r\n"
+                    + lie.replace("R-X", "R-plain").replace(",X,", "," + paper.lot() + ",")
+                    + "\r\n--i\r\nContent-Type: text/html\r\n\r\n"
+                    + paper.html("", "", "")
+                    + "\r\n--i--")),
+        honest(
+            "mail",
+            "outside-body.eml",
+            "a body that lies elsewhere",
+            HEAD
+                + "Content-Type: message/external-body; access-type=local-file; "
                 + "name=\"/etc/passwd\"\r\n\r\n"),
-        notTaken("mail", "uuencode.eml", "another way of packing",
+        notTaken(
+            "mail",
+            "uuencode.eml",
+            "another way of packing",
             HEAD + "\r\nbegin 644 ../../tmp/rickyard-escape\r\n#0V%T\r\n`\r\nend\r\n"),
-        honest("mail", "nul.eml", "zero bytes in the head",
-            HEAD.replace("results", "res\u0000ults") + "Content-Type: text/csv\r\n\r\n"
+        honest(
+            "mail",
+            "nul.eml",
+            "zero bytes in the head",
+            HEAD.replace("results", "res\u0000ults")
+                + "Content-Type: text/csv\r\n\r\n"
                 + paper.csv()));
   }
 }

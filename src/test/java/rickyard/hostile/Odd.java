@@ -26,20 +26,44 @@ final class Odd {
     }
     files.add(honest("odd", "table.pdf", "a table called PDF", paper.csvBytes()));
     files.add(
-        honest("odd", "pdf.csv", "a PDF called table",
+        honest(
+            "odd",
+            "pdf.csv",
+            "a PDF called table",
             RawPdf.page("", RawPdf.FONTS, RawPdf.report(paper)).bytes()));
     files.add(honest("odd", "no-ending", "no ending", paper.csvBytes()));
     files.add(honest("odd", "pdf-and-zip.pdf", "a PDF with a zip behind", Zips.joined(pdf, zip)));
-    files.add(honest("odd", "pdf-and-html.html", "a page with a PDF behind",
-        Zips.joined(html, RawPdf.page("", RawPdf.FONTS, RawPdf.report(paper)).bytes())));
-    files.add(notTaken("odd", "head-far-in.csv", "a PDF's head in a table's middle",
-        Zips.joined("Note,%PDF-1.7\n".getBytes(StandardCharsets.UTF_8), lies)));
-    files.add(notTaken("odd", "picture.pdf", "a picture's head",
-        Zips.joined(new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xE0}, new byte[99])));
-    files.add(notTaken("odd", "program", "a program",
-        Zips.joined(new byte[] {0x7F, 'E', 'L', 'F', 2, 1, 1}, new byte[500])));
-    files.add(notTaken("odd", "letter.rtf", "a letter",
-        "{\\rtf1 WSC 3.3 Starch 0.3}".getBytes(StandardCharsets.US_ASCII)));
+    files.add(
+        honest(
+            "odd",
+            "pdf-and-html.html",
+            "a page with a PDF behind",
+            Zips.joined(html, RawPdf.page("", RawPdf.FONTS, RawPdf.report(paper)).bytes())));
+    files.add(
+        notTaken(
+            "odd",
+            "head-far-in.csv",
+            "a PDF's head in a table's middle",
+            Zips.joined("Note,%PDF-1.7\n".getBytes(StandardCharsets.UTF_8), lies)));
+    files.add(
+        notTaken(
+            "odd",
+            "picture.pdf",
+            "a picture's head",
+            Zips.joined(
+                new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xE0}, new byte[99])));
+    files.add(
+        notTaken(
+            "odd",
+            "program",
+            "a program",
+            Zips.joined(new byte[] {0x7F, 'E', 'L', 'F', 2, 1, 1}, new byte[500])));
+    files.add(
+        notTaken(
+            "odd",
+            "letter.rtf",
+            "a letter",
+            "{\\rtf1 WSC 3.3 Starch 0.3}".getBytes(StandardCharsets.US_ASCII)));
     return files;
   }
 

@@ -96,8 +96,7 @@ final class Paper {
     StringBuilder out = new StringBuilder("<!DOCTYPE html><html><head>" + head + "</head><body>");
     out.append("<table>");
     lines()
-        .forEach(
-            l -> out.append("<tr><td>" + l.get(0) + "</td><td>" + l.get(1) + "</td></tr>\n"));
+        .forEach(l -> out.append("<tr><td>" + l.get(0) + "</td><td>" + l.get(1) + "</td></tr>\n"));
     return out + row + "</table>" + after + "</body></html>";
   }
 }

@@ -35,45 +35,79 @@ final class Pdfs {
   private static List<HostileFile> loops(Paper paper) {
     String content = RawPdf.report(paper);
     RawPdf selfForm =
-        RawPdf.page("", FONTS + "/XObject<</X 6 0 R>>", content + "/X Do\n")
-            .stream("/Type/XObject/Subtype/Form/BBox[0 0 612 792]/Resources<<" + FONTS
-                + "/XObject<</X 6 0 R>>>>", "/X Do /X Do");
+        RawPdf.page("", FONTS + "/XObject<</X 6 0 R>>", content + "/X Do\n").stream(
+            "/Type/XObject/Subtype/Form/BBox[0 0 612 792]/Resources<<"
+                + FONTS
+                + "/XObject<</X 6 0 R>>>>",
+            "/X Do /X Do");
     RawPdf fan = RawPdf.page("", FONTS + "/XObject<</X 6 0 R>>", content + "/X Do\n");
     for (int level = 0; level < 12; level++) {
       int inner = fan.next() + 1;
       String names = level == 11 ? "" : "/XObject<</X " + inner + " 0 R>>";
       String calls = level == 11 ? RawPdf.text(60, 60, "deep") : "/X Do ".repeat(10);
-      fan.stream("/Type/XObject/Subtype/Form/BBox[0 0 612 792]/Resources<<" + FONTS + names + ">>",
-          calls);
+      fan.stream(
+          "/Type/XObject/Subtype/Form/BBox[0 0 612 792]/Resources<<" + FONTS + names + ">>", calls);
     }
     RawPdf deepQ = RawPdf.page("", FONTS, "q ".repeat(200_000) + content);
     return List.of(
-        honest("pdf", "tree-loop.pdf", "a page tree that holds itself",
+        honest(
+            "pdf",
+            "tree-loop.pdf",
+            "a page tree that holds itself",
             good(paper).set(2, "<</Type/Pages/Kids[3 0 R 2 0 R]/Count 2>>").bytes()),
-        honest("pdf", "parent-loop.pdf", "a page that is its own parent",
+        honest(
+            "pdf",
+            "parent-loop.pdf",
+            "a page that is its own parent",
             good(paper).set(2, "<</Type/Pages/Parent 2 0 R/Kids[3 0 R]/Count 1>>").bytes()),
-        honest("pdf", "many-pages.pdf", "a tree that counts two thousand million pages",
+        honest(
+            "pdf",
+            "many-pages.pdf",
+            "a tree that counts two thousand million pages",
             good(paper).set(2, "<</Type/Pages/Kids[3 0 R]/Count 2000000000>>").bytes()),
-        notTaken("pdf", "same-page.pdf", "one page 5,000 times",
-            good(paper).set(2, "<</Type/Pages/Count 5000/Kids[" + "3 0 R ".repeat(5000) + "]>>")
+        notTaken(
+            "pdf",
+            "same-page.pdf",
+            "one page 5,000 times",
+            good(paper)
+                .set(2, "<</Type/Pages/Count 5000/Kids[" + "3 0 R ".repeat(5000) + "]>>")
                 .bytes()),
-        honest("pdf", "xref-loop.pdf", "a cross-reference table before itself",
+        honest(
+            "pdf",
+            "xref-loop.pdf",
+            "a cross-reference table before itself",
             good(paper).bytes("/Prev 15")),
         honest("pdf", "xref-prev-self.pdf", "an earlier table that is this one", prevSelf(paper)),
-        honest("pdf", "reference-loop.pdf", "a content that refers to itself",
+        honest(
+            "pdf",
+            "reference-loop.pdf",
+            "a content that refers to itself",
             good(paper).set(4, "4 0 R").bytes()),
-        honest("pdf", "length-loop.pdf", "a stream whose length is the stream",
+        honest(
+            "pdf",
+            "length-loop.pdf",
+            "a stream whose length is the stream",
             good(paper).set(4, "<</Length 4 0 R>>stream\n" + content + "\nendstream").bytes()),
         honest("pdf", "form-loop.pdf", "a form that draws itself", selfForm.bytes()),
         notTaken("pdf", "form-fan.pdf", "ten forms of ten forms, twelve deep", fan.bytes()),
         honest("pdf", "states.pdf", "200,000 saved states", deepQ.bytes()),
-        honest("pdf", "arrays.pdf", "50,000 arrays in one another",
+        honest(
+            "pdf",
+            "arrays.pdf",
+            "50,000 arrays in one another",
             RawPdf.page("/X " + "[".repeat(50_000) + "]".repeat(50_000), FONTS, content).bytes()),
-        honest("pdf", "dictionaries.pdf", "50,000 dictionaries in one another",
+        honest(
+            "pdf",
+            "dictionaries.pdf",
+            "50,000 dictionaries in one another",
             RawPdf.page("/X " + "<</X ".repeat(50_000) + "1" + ">>".repeat(50_000), FONTS, content)
                 .bytes()),
-        honest("pdf", "object-stream-loop.pdf", "an object stream that extends itself",
-            good(paper).stream("/Type/ObjStm/N 2/First 10/Extends 6 0 R", "7 0 8 3 1  2  ").bytes()));
+        honest(
+            "pdf",
+            "object-stream-loop.pdf",
+            "an object stream that extends itself",
+            good(paper).stream("/Type/ObjStm/N 2/First 10/Extends 6 0 R", "7 0 8 3 1  2  ")
+                .bytes()));
   }
 
   private static byte[] prevSelf(Paper paper) {
@@ -93,21 +127,54 @@ final class Pdfs {
     }
     return List.of(
         honest("pdf", "fonts.pdf", "2,000 fonts", fonts.bytes()),
-        notTaken("pdf", "glyphs.pdf", "1.2 million characters on one page",
+        notTaken(
+            "pdf",
+            "glyphs.pdf",
+            "1.2 million characters on one page",
             RawPdf.page("", FONTS, glyphs.toString()).bytes()),
-        notTaken("pdf", "shapes.pdf", "300,000 shapes",
+        notTaken(
+            "pdf",
+            "shapes.pdf",
+            "300,000 shapes",
             RawPdf.page("", FONTS, content + "1 1 5 5 re f\n".repeat(300_000)).bytes()),
-        honest("pdf", "media-box.pdf", "a page of 1e30 points",
-            good(paper).set(3, "<</Type/Page/Parent 2 0 R/MediaBox[0 0 1e30 1e30]/Contents 4 0 R"
-                + "/Resources<<" + FONTS + ">>>>").bytes()),
-        honest("pdf", "media-box-nan.pdf", "a page without a size",
-            good(paper).set(3, "<</Type/Page/Parent 2 0 R/MediaBox[9 9 9 9]/Contents 4 0 R"
-                + "/Resources<<" + FONTS + ">>>>").bytes()),
-        honest("pdf", "user-unit.pdf", "a unit of 1e9",
+        honest(
+            "pdf",
+            "media-box.pdf",
+            "a page of 1e30 points",
+            good(paper)
+                .set(
+                    3,
+                    "<</Type/Page/Parent 2 0 R/MediaBox[0 0 1e30 1e30]/Contents 4 0 R"
+                        + "/Resources<<"
+                        + FONTS
+                        + ">>>>")
+                .bytes()),
+        honest(
+            "pdf",
+            "media-box-nan.pdf",
+            "a page without a size",
+            good(paper)
+                .set(
+                    3,
+                    "<</Type/Page/Parent 2 0 R/MediaBox[9 9 9 9]/Contents 4 0 R"
+                        + "/Resources<<"
+                        + FONTS
+                        + ">>>>")
+                .bytes()),
+        honest(
+            "pdf",
+            "user-unit.pdf",
+            "a unit of 1e9",
             RawPdf.page("/UserUnit 1e9", FONTS, content).bytes()),
-        honest("pdf", "matrix.pdf", "a matrix that flattens everything",
+        honest(
+            "pdf",
+            "matrix.pdf",
+            "a matrix that flattens everything",
             RawPdf.page("", FONTS, "0 0 0 0 0 0 cm " + content).bytes()),
-        honest("pdf", "dashes.pdf", "a line with endless dashes",
+        honest(
+            "pdf",
+            "dashes.pdf",
+            "a line with endless dashes",
             RawPdf.page("", FONTS, content + "[0 0] 0 d 1e9 w 0 0 m 1e9 1e9 l S").bytes()));
   }
 
@@ -135,26 +202,48 @@ final class Pdfs {
     return List.of(
         refused("pdf", "locked.pdf", "asks for a password", locked(whole, "secret"), "encrypted"),
         honest("pdf", "owner-locked.pdf", "locked for changes only", locked(whole, "")),
-        refused("pdf", "cut.pdf", "breaks off", Arrays.copyOf(whole, whole.length * 2 / 3),
-            "damaged"),
+        refused(
+            "pdf", "cut.pdf", "breaks off", Arrays.copyOf(whole, whole.length * 2 / 3), "damaged"),
         honest("pdf", "no-xref.pdf", "no cross-reference table", noTable),
-        honest("pdf", "wrong-startxref.pdf", "a table that is not where it should be",
+        honest(
+            "pdf",
+            "wrong-startxref.pdf",
+            "a table that is not where it should be",
             text.replaceAll("startxref\n\\d+", "startxref\n99999999")
                 .getBytes(java.nio.charset.StandardCharsets.ISO_8859_1)),
         notTaken("pdf", "head-only.pdf", "a head and nothing else", ascii("%PDF-1.7\n%%EOF\n")),
-        notTaken("pdf", "no-pages.pdf", "no page",
-            new RawPdf().add("<</Type/Catalog/Pages 2 0 R>>").add("<</Type/Pages/Count 0>>")
+        notTaken(
+            "pdf",
+            "no-pages.pdf",
+            "no page",
+            new RawPdf()
+                .add("<</Type/Catalog/Pages 2 0 R>>")
+                .add("<</Type/Pages/Count 0>>")
                 .bytes()),
-        notTaken("pdf", "no-catalogue.pdf", "no catalogue",
+        notTaken(
+            "pdf",
+            "no-catalogue.pdf",
+            "no catalogue",
             new RawPdf().add("<</Type/Nothing>>").bytes()),
-        honest("pdf", "negative-length.pdf", "a stream of length below nothing",
-            good(paper).set(4, "<</Length -5>>stream\n" + RawPdf.report(paper) + "\nendstream")
+        honest(
+            "pdf",
+            "negative-length.pdf",
+            "a stream of length below nothing",
+            good(paper)
+                .set(4, "<</Length -5>>stream\n" + RawPdf.report(paper) + "\nendstream")
                 .bytes()),
-        honest("pdf", "rotate.pdf", "turned by 45 degrees, which is no turn",
+        honest(
+            "pdf",
+            "rotate.pdf",
+            "turned by 45 degrees, which is no turn",
             RawPdf.page("/Rotate 45", FONTS, RawPdf.report(paper)).bytes()),
-        honest("pdf", "damaged-content.pdf", "operators without operands",
-            RawPdf.page("", FONTS, "Tj TJ Td cm re l c Do gs Tf BT ET ET Q Q "
-                + RawPdf.report(paper)).bytes()));
+        honest(
+            "pdf",
+            "damaged-content.pdf",
+            "operators without operands",
+            RawPdf.page(
+                    "", FONTS, "Tj TJ Td cm re l c Do gs Tf BT ET ET Q Q " + RawPdf.report(paper))
+                .bytes()));
   }
 
   private static byte[] locked(byte[] pdf, String password) {
@@ -177,27 +266,65 @@ final class Pdfs {
   private static List<HostileFile> active(Paper paper) {
     String trap = "touch /tmp/rickyard-escape-launch";
     return List.of(
-        honest("pdf", "javascript.pdf", "a script to run on opening",
-            good(paper).set(1, "<</Type/Catalog/Pages 2 0 R/OpenAction<</S/JavaScript/JS(app.alert"
-                + "\\(1\\))>>>>").bytes()),
-        honest("pdf", "launch.pdf", "a program to start on opening",
-            good(paper).set(1, "<</Type/Catalog/Pages 2 0 R/OpenAction<</S/Launch/F(/bin/sh)"
-                + "/Win<</F(sh)/P(" + trap + ")>>>>>>").bytes()),
-        honest("pdf", "fetch.pdf", "an address to fetch and a file to import",
-            good(paper).set(1, "<</Type/Catalog/Pages 2 0 R/OpenAction<</S/URI/URI(http://127.0.0.1"
-                + ":9/x)>>/AA<</WC<</S/ImportData/F(/etc/passwd)>>>>>>").bytes()),
-        honest("pdf", "xfa.pdf", "a form in XML with an outside entity",
-            good(paper).set(1, "<</Type/Catalog/Pages 2 0 R/AcroForm<</Fields[]/XFA 6 0 R>>>>")
+        honest(
+            "pdf",
+            "javascript.pdf",
+            "a script to run on opening",
+            good(paper)
+                .set(
+                    1,
+                    "<</Type/Catalog/Pages 2 0 R/OpenAction<</S/JavaScript/JS(app.alert"
+                        + "\\(1\\))>>>>")
+                .bytes()),
+        honest(
+            "pdf",
+            "launch.pdf",
+            "a program to start on opening",
+            good(paper)
+                .set(
+                    1,
+                    "<</Type/Catalog/Pages 2 0 R/OpenAction<</S/Launch/F(/bin/sh)"
+                        + "/Win<</F(sh)/P("
+                        + trap
+                        + ")>>>>>>")
+                .bytes()),
+        honest(
+            "pdf",
+            "fetch.pdf",
+            "an address to fetch and a file to import",
+            good(paper)
+                .set(
+                    1,
+                    "<</Type/Catalog/Pages 2 0 R/OpenAction<</S/URI/URI(http://127.0.0.1"
+                        + ":9/x)>>/AA<</WC<</S/ImportData/F(/etc/passwd)>>>>>>")
+                .bytes()),
+        honest(
+            "pdf",
+            "xfa.pdf",
+            "a form in XML with an outside entity",
+            good(paper)
+                .set(1, "<</Type/Catalog/Pages 2 0 R/AcroForm<</Fields[]/XFA 6 0 R>>>>")
                 .stream("", "<!DOCTYPE x [<!ENTITY e SYSTEM \"file:///etc/passwd\">]><x>&e;</x>")
                 .bytes()),
-        honest("pdf", "metadata.pdf", "metadata with an outside entity",
-            good(paper).set(1, "<</Type/Catalog/Pages 2 0 R/Metadata 6 0 R>>")
-                .stream("/Type/Metadata/Subtype/XML",
-                    "<!DOCTYPE x [<!ENTITY e SYSTEM \"file:///etc/passwd\">]><x>&e;</x>").bytes()),
-        honest("pdf", "attached.pdf", "a lower report attached inside",
-            good(paper).set(1, "<</Type/Catalog/Pages 2 0 R/Names<</EmbeddedFiles<</Names[(a.csv) "
-                    + "6 0 R]>>>>>>")
+        honest(
+            "pdf",
+            "metadata.pdf",
+            "metadata with an outside entity",
+            good(paper).set(1, "<</Type/Catalog/Pages 2 0 R/Metadata 6 0 R>>").stream(
+                    "/Type/Metadata/Subtype/XML",
+                    "<!DOCTYPE x [<!ENTITY e SYSTEM \"file:///etc/passwd\">]><x>&e;</x>")
+                .bytes()),
+        honest(
+            "pdf",
+            "attached.pdf",
+            "a lower report attached inside",
+            good(paper)
+                .set(
+                    1,
+                    "<</Type/Catalog/Pages 2 0 R/Names<</EmbeddedFiles<</Names[(a.csv) "
+                        + "6 0 R]>>>>>>")
                 .add("<</Type/Filespec/F(a.csv)/EF<</F 7 0 R>>>>")
-                .stream("/Type/EmbeddedFile", paper.csv(Paper.LIE_WSC, Paper.LIE_STARCH)).bytes()));
+                .stream("/Type/EmbeddedFile", paper.csv(Paper.LIE_WSC, Paper.LIE_STARCH))
+                .bytes()));
   }
 }

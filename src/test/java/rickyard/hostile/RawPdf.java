@@ -15,16 +15,16 @@ final class RawPdf {
   /** A document of one page: catalogue 1, pages 2, page 3, content 4, font 5. */
   static RawPdf page(String pageEntries, String resources, String content) {
     return new RawPdf()
-        .add("<</Type/Catalog/Pages 2 0 R>>")
-        .add("<</Type/Pages/Kids[3 0 R]/Count 1>>")
-        .add(
-            "<</Type/Page/Parent 2 0 R/MediaBox[0 0 612 792]/Contents 4 0 R/Resources<<"
-                + resources
-                + ">>"
-                + pageEntries
-                + ">>")
-        .stream("", content)
-        .add("<</Type/Font/Subtype/Type1/BaseFont/Helvetica>>");
+            .add("<</Type/Catalog/Pages 2 0 R>>")
+            .add("<</Type/Pages/Kids[3 0 R]/Count 1>>")
+            .add(
+                "<</Type/Page/Parent 2 0 R/MediaBox[0 0 612 792]/Contents 4 0 R/Resources<<"
+                    + resources
+                    + ">>"
+                    + pageEntries
+                    + ">>")
+            .stream("", content)
+            .add("<</Type/Font/Subtype/Type1/BaseFont/Helvetica>>");
   }
 
   RawPdf add(String object) {

@@ -10,14 +10,52 @@ import java.util.List;
 
 /** Tables: what can go wrong with bytes, quotes, columns and numbers. */
 final class Texts {
-  /** Figures that some reader of numbers takes for a number below the limits, and no person does. */
+  /**
+   * Figures that some reader of numbers takes for a number below the limits, and no person does.
+   */
   private static final List<String> FIGURES =
       List.of(
-          "NaN", "Infinity", "-Infinity", "0x1p3", "1e999", "9,4,1", "--9", "9.4d", "9.4f",
-          "\u0663.\u0663", "\uFF13.\uFF13", "\u0969.\u0969", "+-3.3", "3..3", "3.3.3", "3 .3",
-          "=3.3", "=1+2", "=cmd|'/c calc'!A1", "@SUM(A1)", "3.3e-", "1/3", "\u2153", "\u2162",
-          "three", "3,3", "3.3%%", "(3.3)", "-3.3", "~3.3", "3.3-19", "I.3", "O.3", "3.3\u20DD",
-          "\u202E3.51", "#REF!", "1_000", "1e-5", "0b11", "TRUE", "3.3 15.8", "3.3/15.8");
+          "NaN",
+          "Infinity",
+          "-Infinity",
+          "0x1p3",
+          "1e999",
+          "9,4,1",
+          "--9",
+          "9.4d",
+          "9.4f",
+          "\u0663.\u0663",
+          "\uFF13.\uFF13",
+          "\u0969.\u0969",
+          "+-3.3",
+          "3..3",
+          "3.3.3",
+          "3 .3",
+          "=3.3",
+          "=1+2",
+          "=cmd|'/c calc'!A1",
+          "@SUM(A1)",
+          "3.3e-",
+          "1/3",
+          "\u2153",
+          "\u2162",
+          "three",
+          "3,3",
+          "(3.3)",
+          "-3.3",
+          "~3.3",
+          "3.3-19",
+          "I.3",
+          "O.3",
+          "3.3\u20DD",
+          "\u202E3.51",
+          "#REF!",
+          "1_000",
+          "1e-5",
+          "0b11",
+          "TRUE",
+          "3.3 15.8",
+          "3.3/15.8");
 
   private Texts() {}
 
@@ -34,8 +72,11 @@ final class Texts {
       String figure = FIGURES.get(at);
       String field = figure.indexOf(',') >= 0 ? '"' + figure + '"' : figure;
       files.add(
-          honest("text", String.format(java.util.Locale.ROOT, "figure-%02d.csv", at),
-              "a figure that is none", paper.csv(field, Paper.STARCH)));
+          honest(
+              "text",
+              String.format(java.util.Locale.ROOT, "figure-%02d.csv", at),
+              "a figure that is none",
+              paper.csv(field, Paper.STARCH)));
     }
     return files;
   }
@@ -47,25 +88,42 @@ final class Texts {
     lone[lone.length - 20] = (byte) 0xED;
     byte[] both = Zips.joined(utf16(paper.csv()), utf8);
     return List.of(
-        notTaken("text", "nul.csv", "a zero byte in the middle",
+        notTaken(
+            "text",
+            "nul.csv",
+            "a zero byte in the middle",
             paper.csv().replace("Starch", "Sta\u0000rch")),
         notTaken("text", "nuls.csv", "a million zero bytes", new byte[1 << 20]),
         honest("text", "lone-surrogate.csv", "half a character", lone),
         honest("text", "surrogate-16.csv", "half a character in two bytes", loneIn16(paper)),
         notTaken("text", "mixed-encodings.csv", "UTF-16, then UTF-8", both),
-        notTaken("text", "wrong-mark.csv", "says UTF-16, is UTF-8",
+        notTaken(
+            "text",
+            "wrong-mark.csv",
+            "says UTF-16, is UTF-8",
             Zips.joined(new byte[] {(byte) 0xFF, (byte) 0xFE}, paper.csvBytes())),
-        honest("text", "zero-width.csv", "characters without width in names and figures",
+        honest(
+            "text",
+            "zero-width.csv",
+            "characters without width in names and figures",
             paper.csv("1\u200B5.\u20608", "4\uFEFF.6")),
-        honest("text", "combining.csv", "marks upon digits",
-            paper.csv("15\u0338.8", "4.6\u0301")),
-        honest("text", "right-to-left.csv", "a figure that shows turned about",
+        honest("text", "combining.csv", "marks upon digits", paper.csv("15\u0338.8", "4.6\u0301")),
+        honest(
+            "text",
+            "right-to-left.csv",
+            "a figure that shows turned about",
             paper.csv("\u202E8.51\u202C", "4.6")),
         notTaken("text", "random.csv", "noise", noise(200_000)),
-        notTaken("text", "escape-codes.csv", "terminal codes",
+        honest(
+            "text",
+            "escape-codes.csv",
+            "terminal codes",
             paper.csv("\u001B[2J15.8", "\u001B]0;x\u0007" + "4.6")),
-        notTaken("text", "replacement.csv", "unreadable figures", paper.csv("1\uFFFD.3", "\uFFFD.3")),
-        honest("text", "ebcdic.csv", "a mainframe's text",
+        honest("text", "replacement.csv", "unreadable figures", paper.csv("1\uFFFD.3", "\uFFFD.3")),
+        honest(
+            "text",
+            "ebcdic.csv",
+            "a mainframe's text",
             paper.csv().getBytes(java.nio.charset.Charset.forName("IBM037"))));
   }
 
@@ -102,22 +160,40 @@ final class Texts {
         notTaken("text", "rows.csv", "600,000 rows", "WSC,3.3\n".repeat(600_000)),
         notTaken("text", "blank-lines.csv", "5 million blank lines", "\n".repeat(5_000_000)),
         honest("text", "two-heads.csv", "a heading twice", heads),
-        honest("text", "ragged.csv", "rows of all lengths",
+        honest(
+            "text",
+            "ragged.csv",
+            "rows of all lengths",
             csv.replaceFirst("(?m)^(.*Starch.*)$", "$1,0.3,0.3\nStarch\n,,,,0.3")),
-        honest("text", "head-again.csv", "the head in the middle",
+        honest(
+            "text",
+            "head-again.csv",
+            "the head in the middle",
             paper.csv() + paper.csv("15.9", "4.7")),
-        notTaken("text", "twice.csv", "two figures for one analyte and one lot",
-            twice(paper.lot())),
-        honest("text", "formulas.csv", "formulas in every text",
+        notTaken(
+            "text", "twice.csv", "two figures for one analyte and one lot", twice(paper.lot())),
+        honest(
+            "text",
+            "formulas.csv",
+            "formulas in every text",
             paper.csv().replace("grass hay", "=HYPERLINK(\"\"http://127.0.0.1:9\"\")")),
-        honest("text", "markup.csv", "markup in the lot's neighbour",
+        honest(
+            "text",
+            "markup.csv",
+            "markup in the lot's neighbour",
             paper.csv().replace("grass hay", "<script>alert(1)</script>${7*7}__${x}__")),
-        honest("text", "sep-line.csv", "a line that names a delimiter that is not used",
+        honest(
+            "text",
+            "sep-line.csv",
+            "a line that names a delimiter that is not used",
             "sep=;\n" + paper.csv()),
         notTaken("text", "sep-odd.csv", "a delimiter nobody uses", "sep=\u0007\n" + paper.csv()),
         honest("text", "no-newline.csv", "old line ends", paper.csv().replace('\n', '\r')),
         notTaken("text", "dots.txt", "leaders without end", "Starch" + ".".repeat(3_000_000)),
-        notTaken("text", "blanks.txt", "a figure ten million blanks away",
+        notTaken(
+            "text",
+            "blanks.txt",
+            "a figure ten million blanks away",
             "Starch" + " ".repeat(10_000_000) + "0.3"),
         notTaken("text", "words.txt", "the longest word", "Starch".repeat(400_000)),
         notTaken("text", "tabs.txt", "tabs", "\t".repeat(2_000_000) + "0.3"),

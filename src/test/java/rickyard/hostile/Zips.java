@@ -14,7 +14,9 @@ import java.util.List;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
-/** Archives: bombs, lying directories, names that want out, and what else unpacking can break on. */
+/**
+ * Archives: bombs, lying directories, names that want out, and what else unpacking can break on.
+ */
 final class Zips {
   private static final int STORED = 0;
   private static final int DEFLATED = 8;
@@ -270,8 +272,7 @@ final class Zips {
             "zip",
             "symlink.zip",
             "a link to the password file",
-            zip(
-                Entry.stored("results.csv", text("/etc/passwd")).withAttributes(0xA1FF0000)),
+            zip(Entry.stored("results.csv", text("/etc/passwd")).withAttributes(0xA1FF0000)),
             "link-in-container"),
         refused(
             "zip",
@@ -298,7 +299,11 @@ final class Zips {
     System.arraycopy(text("ustar"), 0, tar, 257, 5);
     byte[] seven = {'7', 'z', (byte) 0xBC, (byte) 0xAF, 0x27, 0x1C, 0, 4};
     return List.of(
-        notTaken("zip", "report.csv.gz", "a packed report", gzip(Entry.deflated("r.csv", paper.csvBytes()))),
+        notTaken(
+            "zip",
+            "report.csv.gz",
+            "a packed report",
+            gzip(Entry.deflated("r.csv", paper.csvBytes()))),
         notTaken("zip", "escape.tar", "tar with a name that climbs", tar),
         notTaken("zip", "x.7z", "another packer", joined(seven, new byte[64])),
         notTaken("zip", "x.rar", "another packer", joined(text("Rar!\u001A\u0007\u0000"), tar)));

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -162,6 +164,16 @@ class TextTableTest {
   void textThatTurnsDirectionIsCautioned() {
     assertEquals(
         List.of("hidden-text"), Looking.grid(Looking.open("Lot,DM\nH1,\u202E1.88\n")).cautions());
+    assertEquals("1: 1=Lot | 2=DM\n2: 1=H1 | 2=\uFFFD1.88", rows("Lot,DM\nH1,\u202E1.88\n"));
+  }
+
+  @Test
+  void aTextInTwoEncodingsIsRefusedNotHalfLost() {
+    byte[] wide = "Lot,DM\nH1,88.1\nH3,87.0\n".getBytes(StandardCharsets.UTF_16LE);
+    byte[] narrow = "H2,90.0\n".getBytes(StandardCharsets.UTF_8);
+    byte[] both = Arrays.copyOf(wide, wide.length + narrow.length);
+    System.arraycopy(narrow, 0, both, wide.length, narrow.length);
+    assertEquals("binary", Looking.code(Looking.open(both)));
   }
 
   @Test

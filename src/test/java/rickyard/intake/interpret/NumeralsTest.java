@@ -45,7 +45,12 @@ class NumeralsTest {
         "\u0669.\u0664;POINT;none",
         "12 345;POINT;number-ambiguous",
         "11 234,s;POINT;none",
-        "1'234,;POINT;none"
+        "1'234,;POINT;none",
+        "0.4\uFFFD;POINT;letters-in-number",
+        "1\uFFFD %;POINT;letters-in-number",
+        "\uFFFD3.51;POINT;letters-in-number",
+        "3.3\u20DD;POINT;none",
+        "15\u0338.8;POINT;none"
       })
   void isReadStrictly(String text, Dialect dialect, String expected) {
     assertEquals(expected, words(text, dialect));

@@ -96,7 +96,7 @@ class TextTablesFuzz {
   private static String squeezed(String text) {
     StringBuilder seen = new StringBuilder();
     text.codePoints()
-        .filter(p -> Character.getType(p) != Character.FORMAT)
+        .filter(p -> Character.getType(p) != Character.FORMAT || CellText.isTurning(p))
         .forEach(p -> seen.append(shown(p)));
     return Normalizer.normalize(seen, Normalizer.Form.NFD)
         .codePoints()
@@ -109,6 +109,9 @@ class TextTablesFuzz {
     String alone = Character.toString(point);
     if (point >= 0xFB00 && point <= 0xFB06) {
       return Normalizer.normalize(alone, Normalizer.Form.NFKC);
+    }
+    if (CellText.isTurning(point)) {
+      return String.valueOf(CellText.UNKNOWN);
     }
     if (Character.isWhitespace(point)) {
       return " ";
