@@ -136,7 +136,9 @@ class ContainerTest {
         "style='text-indent: -9999px'",
         "style='height:0;overflow:hidden'",
         "style='transform:scale(0)'",
-        "style='FONT-SIZE: 0'"
+        "style='FONT-SIZE: 0'",
+        "style='color: #FFF'",
+        "style='color:white;background:white'"
       })
   void whatAPagesStylesHideIsLeftOut(String way) {
     Opened opened =

@@ -168,6 +168,21 @@ class TextTableTest {
   }
 
   @Test
+  void aRowThatIsNotAsWideAsItsHeadIsCautioned() {
+    String head = "Lot;CP;WSC;Starch;pH\n";
+    String fine = "%;%;%\nH1;8.9;9.4;0.7;\nH2;9.0;9.1;;\n";
+    assertEquals(List.of(), Looking.grid(Looking.open(head + fine)).cautions());
+    for (String row : List.of("H3;8.99.4;0.7;5.1\n", "H3;8;9;9.4;0.7;5.1\n", "H3;8.9;9.4\n")) {
+      assertEquals(
+          List.of("readings-differ"), Looking.grid(Looking.open(head + fine + row)).cautions());
+    }
+    // The head itself lost a delimiter: a blank at a row's end does not make up for it.
+    assertEquals(
+        List.of("readings-differ"),
+        Looking.grid(Looking.open(head.replace("CP;W", "CPW") + "H1;8.9;9.4;0.7;\n")).cautions());
+  }
+
+  @Test
   void aTextInTwoEncodingsIsRefusedNotHalfLost() {
     byte[] wide = "Lot,DM\nH1,88.1\nH3,87.0\n".getBytes(StandardCharsets.UTF_16LE);
     byte[] narrow = "H2,90.0\n".getBytes(StandardCharsets.UTF_8);
