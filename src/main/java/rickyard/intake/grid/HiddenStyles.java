@@ -27,17 +27,10 @@ final class HiddenStyles {
               + "|transform:(scale[xy]?\\(0|translate[xy]?\\(-[0-9]{3,})"
               + "|clip:rect\\(0|clip-path:(inset\\((50|100)%|circle\\(0))");
 
-  private static final Pattern WHITE =
-      Pattern.compile("(^|;)color:(white|#fff(fff)?|rgb\\(255,255,255\\)|transparent)");
-  private static final Pattern WHITE_GROUND =
-      Pattern.compile("background(-color)?:(white|#fff(fff)?|rgb\\(255,255,255\\))");
   private static final Pattern FLAT =
       Pattern.compile("(^|;)(height|width|max-height|max-width):0" + END);
 
   private final Set<Element> hidden = Collections.newSetFromMap(new IdentityHashMap<>());
-
-  /** Whether the page's sheets give grounds: then white may stand on any of them. */
-  private boolean grounds;
 
   private HiddenStyles() {}
 
@@ -46,7 +39,6 @@ final class HiddenStyles {
     HiddenStyles styles = new HiddenStyles();
     int rules = 0;
     for (Element sheet : page.select("style")) {
-      styles.grounds |= sheet.data().contains("background");
       Matcher rule = RULE.matcher(sheet.data().replaceAll("(?s)/\\*.*?\\*/", ""));
       while (rule.find()) {
         if (hides(rule.group(2)) && ++rules > MOST_RULES) {
@@ -77,24 +69,7 @@ final class HiddenStyles {
   }
 
   boolean hide(Element element) {
-    return hidden.contains(element)
-        || hides(element.attr("style"))
-        || (WHITE.matcher(bare(element.attr("style"))).find() && isOnWhite(element));
-  }
-
-  /** Whether nothing around the element is said to have another ground than white. */
-  private boolean isOnWhite(Element element) {
-    if (grounds) {
-      return false;
-    }
-    for (Element each = element; each != null; each = each.parent()) {
-      String style = bare(each.attr("style"));
-      boolean coloured = style.contains("background") && !WHITE_GROUND.matcher(style).find();
-      if (coloured || each.hasAttr("bgcolor") || each.hasAttr("background")) {
-        return false;
-      }
-    }
-    return true;
+    return hidden.contains(element) || hides(element.attr("style"));
   }
 
   private static String bare(String declarations) {

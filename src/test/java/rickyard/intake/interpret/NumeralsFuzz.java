@@ -10,6 +10,9 @@ import java.util.Optional;
 import rickyard.fuzz.Oracle;
 import rickyard.intake.grid.Cell;
 import rickyard.intake.grid.CellText;
+import rickyard.intake.grid.Grid;
+import rickyard.intake.grid.Page;
+import rickyard.intake.grid.Row;
 
 /** Any text as a figure, a date or a name: no failure, and never a digit that is not printed. */
 class NumeralsFuzz {
@@ -41,7 +44,15 @@ class NumeralsFuzz {
   }
 
   private static void piece(String text, Dialect dialect, boolean certain) {
-    Piece piece = Piece.of(Oracle.dictionary(), dialect, certain, 1, 1, new Cell(text, 0, 99, 1));
+    Cell cell = new Cell(text, 0, 99, 1);
+    Grid grid =
+        new Grid(
+            Grid.Kind.TABLE,
+            List.of(new Page(1, "", List.of(new Row(1, 1, List.of(cell))))),
+            List.of());
+    Legend legend = Legend.of(Oracle.dictionary(), grid);
+    Piece piece =
+        Piece.of(new Piece.Reading(Oracle.dictionary(), dialect, legend, certain), 1, 1, cell);
     piece.figure().filter(Figure::hasNumber).ifPresent(f -> printed(text, f, dialect));
   }
 

@@ -16,18 +16,24 @@ final class RaggedRows {
 
   private RaggedRows() {}
 
-  /** Whether a record with figures has fewer or more fields than its head. */
+  /**
+   * Whether a record with figures has fewer or more fields than a head above it, or the lines of
+   * its head are not alike.
+   */
   static boolean found(List<List<String>> records) {
     int head = 0;
+    boolean uneven = false;
     boolean headBefore = false;
     for (List<String> record : records) {
       boolean isHead = isHead(record);
       if (record.stream().allMatch(String::isBlank)) {
         head = 0;
       } else if (isHead) {
-        // A second line of heads may be shorter than the first: units, bases.
-        head = headBefore ? Math.max(head, record.size()) : record.size();
-      } else if (head > 0 && record.size() != head && figures(record) >= LEAST_FIGURES) {
+        uneven = headBefore && (uneven || record.size() != head);
+        head = record.size();
+      } else if (head > 0
+          && figures(record) >= LEAST_FIGURES
+          && (uneven || record.size() != head)) {
         return true;
       }
       headBefore = isHead;

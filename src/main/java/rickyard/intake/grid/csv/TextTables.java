@@ -28,8 +28,7 @@ public final class TextTables {
    *
    * @return cells, with cautions {@code encoding-guessed}, {@code quotes-unbalanced}, {@code
    *     readings-differ} (decimal commas without quotes may have been divided, or a row is not as
-   *     wide as its head), {@code
-   *     control-characters} or {@code hidden-text} where they apply
+   *     wide as its head), {@code control-characters} or {@code hidden-text} where they apply
    * @throws UnreadableException where the bytes hold no text or more than the limits
    */
   public static Opened read(byte[] bytes, ReadLimits limits) {
