@@ -19,6 +19,7 @@ final class Bulk {
   private Bulk() {}
 
   /** Packed content with the check sum and size of what it unpacks to. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   record Packed(byte[] bytes, int crc, int size) {
     Zips.Entry entry(String name) {
       return new Zips.Entry(name, 8, 0, crc, bytes, size, 0);

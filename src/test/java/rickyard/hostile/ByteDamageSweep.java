@@ -65,7 +65,8 @@ class ByteDamageSweep {
       }
       Random random = new Random(name.hashCode());
       for (int each = 0; each < PER_FILE; each++) {
-        Damage damage = Damage.values()[each % Damage.values().length];
+        List<Damage> kinds = List.of(Damage.values());
+        Damage damage = kinds.get(each % kinds.size());
         byte[] damaged = damage.done(whole, random);
         check(name, damage + " " + each, truth, intake.read(damaged, name));
         files++;

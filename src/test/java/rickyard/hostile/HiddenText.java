@@ -149,9 +149,11 @@ final class HiddenText {
   /** Fonts that draw one digit and say another: nothing in the text betrays them. */
   private void fonts() {
     String map =
-        "/CIDInit /ProcSet findresource begin 12 dict begin begincmap\n"
-            + "1 begincodespacerange <00> <FF> endcodespacerange\n"
-            + "3 beginbfchar <31> <0033> <35> <002E> <38> <0033> endbfchar endcmap end end";
+        String.join(
+            "\n",
+            "/CIDInit /ProcSet findresource begin 12 dict begin begincmap",
+            "1 begincodespacerange <00> <FF> endcodespacerange",
+            "3 beginbfchar <31> <0033> <35> <002E> <38> <0033> endbfchar endcmap end end");
     add(
         "map-other.pdf",
         "a font that names other digits than it draws",

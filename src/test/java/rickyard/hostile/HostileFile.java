@@ -14,6 +14,7 @@ import java.util.Set;
  * @param outcomes what the row of the file itself may say
  * @param codes reason codes of that row that are expected; empty where any will do
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record HostileFile(
     String name,
     String kind,

@@ -24,7 +24,9 @@ class HostileMornings {
   @Test
   void noShuffleOfHostileFilesChangesAGoodRow(@TempDir Path folder) throws IOException {
     Paper paper = new Paper();
-    List<HostileFile> files = HostileInbox.all(paper);
+    // The demo office has an empty file of its own: two would be one and its double.
+    List<HostileFile> files =
+        HostileInbox.all(paper).stream().filter(f -> f.bytes().length > 0).toList();
     HostileRun alone = run(folder.resolve("alone"), List.of(), paper, 0);
     List<String> told = new ArrayList<>();
     Map<String, String> outcomes = new TreeMap<>();
@@ -34,7 +36,7 @@ class HostileMornings {
       outcomes.putAll(mixed.outcomes());
       write(told, outcomes);
       assertEquals(List.of(), mixed.complaints());
-      assertEquals(alone.goodRows(), mixed.goodRows());
+      assertEquals(List.of(), mixed.lostFrom(alone));
     }
   }
 

@@ -207,7 +207,7 @@ final class HostileRun {
    * The rows of all tables that do not speak of a hostile file or lot, the good files under the
    * names that they had, in an order of their own.
    */
-  Map<String, List<String>> goodRows() throws IOException {
+  private Map<String, List<String>> goodRows() throws IOException {
     Map<String, List<String>> all = new TreeMap<>();
     try (Stream<Path> files = Files.list(morning)) {
       for (Path file : files.filter(f -> f.toString().endsWith(".csv")).sorted().toList()) {
@@ -223,6 +223,23 @@ final class HostileRun {
       }
     }
     return all;
+  }
+
+  /** What a run without hostile files says that this one says otherwise or not at all. */
+  List<String> lostFrom(HostileRun alone) throws IOException {
+    Map<String, List<String>> mine = goodRows();
+    List<String> lost = new ArrayList<>();
+    for (Map.Entry<String, List<String>> table : alone.goodRows().entrySet()) {
+      List<String> rows = mine.getOrDefault(table.getKey(), List.of());
+      table.getValue().stream()
+          .filter(row -> !rows.contains(row))
+          .forEach(row -> lost.add(table.getKey() + ": " + row));
+      // Follow-ups name neither file nor lot: more of them are those of the hostile files.
+      if (!table.getKey().equals("follow-ups.csv") && rows.size() != table.getValue().size()) {
+        lost.add(table.getKey() + ": " + table.getValue().size() + " rows became " + rows.size());
+      }
+    }
+    return lost;
   }
 
   private String named(String text) {

@@ -11,8 +11,14 @@ import java.util.List;
 /** Mails: headers, boundaries, encodings and names that are not what they should be. */
 final class Mails {
   private static final String HEAD =
-      "From: Sender <sender@sender.example>\r\nTo: office@querrow.example\r\nSubject: results\r\n"
-          + "Date: Sat, 14 Mar 2026 08:12:00 +0000\r\nMIME-Version: 1.0\r\n";
+      String.join(
+          "\r\n",
+          "From: Sender <sender@sender.example>",
+          "To: office@querrow.example",
+          "Subject: results",
+          "Date: Sat, 14 Mar 2026 08:12:00 +0000",
+          "MIME-Version: 1.0",
+          "");
 
   private Mails() {}
 

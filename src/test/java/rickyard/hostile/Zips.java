@@ -24,6 +24,7 @@ final class Zips {
   private Zips() {}
 
   /** An entry written by hand, so that every field can lie. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   record Entry(
       String name, int method, int flags, int crc, byte[] packed, int size, int attributes) {
 
@@ -113,7 +114,7 @@ final class Zips {
     head.putShort((short) entry.method()).putInt(0x5C6F6000).putInt(entry.crc());
     head.putInt(entry.packed().length).putInt(entry.size());
     head.putShort((short) name.length).putShort((short) 0).put(name).put(entry.packed());
-    return head.array();
+    return content(head);
   }
 
   private static byte[] ended(
@@ -129,14 +130,21 @@ final class Zips {
       row.putInt(entry.size()).putShort((short) name.length).putShort((short) 0);
       row.putShort((short) 0).putShort((short) 0).putShort((short) 0).putInt(entry.attributes());
       row.putInt(places.get(at)).put(name);
-      out.writeBytes(row.array());
+      out.writeBytes(content(row));
     }
     ByteBuffer end = buffer(22);
     end.putInt(0x06054b50).putShort((short) 0).putShort((short) 0);
     end.putShort((short) entries.size()).putShort((short) entries.size());
     end.putInt(out.size() - start).putInt(start).putShort((short) 0);
-    out.writeBytes(end.array());
+    out.writeBytes(content(end));
     return out.toByteArray();
+  }
+
+  private static byte[] content(ByteBuffer buffer) {
+    byte[] bytes = new byte[buffer.capacity()];
+    buffer.rewind();
+    buffer.get(bytes);
+    return bytes;
   }
 
   private static ByteBuffer buffer(int size) {
@@ -148,7 +156,7 @@ final class Zips {
     ByteBuffer out = buffer(10 + entry.packed().length + 8);
     out.put(new byte[] {0x1F, (byte) 0x8B, 8, 0, 0, 0, 0, 0, 0, 3});
     out.put(entry.packed()).putInt(entry.crc()).putInt(entry.size());
-    return out.array();
+    return content(out);
   }
 
   static byte[] zlib(byte[] content) {
