@@ -150,7 +150,7 @@ final class HiddenText {
   private void fonts() {
     String map =
         String.join(
-            "\n",
+            " ",
             "/CIDInit /ProcSet findresource begin 12 dict begin begincmap",
             "1 begincodespacerange <00> <FF> endcodespacerange",
             "3 beginbfchar <31> <0033> <35> <002E> <38> <0033> endbfchar endcmap end end");
