@@ -1,13 +1,17 @@
 package rickyard.intake.check;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Check;
+import rickyard.core.forage.Span;
 import rickyard.core.quantity.Unit;
 
 /**
@@ -29,6 +33,17 @@ final class OddPrint {
           AnalyteCode.STARCH,
           AnalyteCode.NSC_WSC,
           AnalyteCode.NSC_ESC);
+  private static final List<AnalyteCode> SUGARS =
+      List.of(AnalyteCode.WSC, AnalyteCode.NSC_WSC, AnalyteCode.NSC_ESC);
+
+  /** Wider than any usual range of these in config/analytes.csv, % DM. */
+  private static final double LEAST = 1.6;
+
+  private static final double MOST = 45;
+
+  /** Of a material that the table does not know: more than any row of it. */
+  private static final double MOST_STARCH = 25;
+
   private static final List<AnalyteCode> OTHERS =
       List.of(AnalyteCode.CP, AnalyteCode.ADF, AnalyteCode.NDF, AnalyteCode.EE, AnalyteCode.ASH);
 
@@ -38,17 +53,19 @@ final class OddPrint {
 
   private OddPrint() {}
 
-  static Checked of(SortedMap<AnalyteCode, Print> prints) {
+  static Checked of(
+      SortedMap<AnalyteCode, Print> prints, Figures figures, OptionalDouble mostStarch) {
     List<Check> checks = new ArrayList<>();
     SortedMap<AnalyteCode, String> touched = new TreeMap<>();
     Optional<Unit> unit = usualUnit(prints);
+    Set<Unit> proven = unit.map(u -> proven(prints, figures, u)).orElse(Set.of());
     for (AnalyteCode code : CARBOHYDRATES) {
       Print print = prints.get(code);
       if (print == null) {
         continue;
       }
       if (unit.isPresent()) {
-        boolean alike = print.unit() == unit.get();
+        boolean alike = print.unit() == unit.get() || proven.contains(print.unit());
         note(checks, "printed in the unit of protein and fibre", code, alike, unit.get().code());
         if (!alike) {
           touched.put(code, UNIT);
@@ -56,7 +73,9 @@ final class OddPrint {
       }
       Optional<Integer> most = mostDecimals(prints, code, print.unit());
       if (most.isPresent()) {
-        boolean alike = print.decimals() <= most.get();
+        boolean alike =
+            print.decimals() <= most.get()
+                || isTooLarge(figures, code, print.decimals() - most.get(), mostStarch);
         note(checks, DECIMALS, code, alike, most.get() + "");
         if (!alike) {
           touched.putIfAbsent(code, DIGITS);
@@ -65,6 +84,38 @@ final class OddPrint {
     }
     nitrates(prints, checks, touched);
     return new Checked(checks, touched);
+  }
+
+  /**
+   * The units that cannot be a slip: in the unit of protein and fibre a carbohydrate printed with
+   * them would be nothing that a forage holds.
+   */
+  private static Set<Unit> proven(
+      SortedMap<AnalyteCode, Print> prints, Figures figures, Unit usual) {
+    Set<Unit> proven = EnumSet.noneOf(Unit.class);
+    for (AnalyteCode code : SUGARS) {
+      Print print = prints.get(code);
+      Optional<Span> value = figures.span(code);
+      if (print != null && value.isPresent() && print.unit() != usual) {
+        double ratio = usual.convert(1, Unit.PERCENT) / print.unit().convert(1, Unit.PERCENT);
+        double other = value.get().high() * ratio;
+        if (other < LEAST || other > MOST) {
+          proven.add(print.unit());
+        }
+      }
+    }
+    return proven;
+  }
+
+  /** Without its further decimals the figure would be more than such a forage holds: no slip. */
+  private static boolean isTooLarge(
+      Figures figures, AnalyteCode code, int places, OptionalDouble mostStarch) {
+    boolean starch = code.equals(AnalyteCode.STARCH);
+    double most = starch ? mostStarch.orElse(MOST_STARCH) : MOST;
+    return figures
+        .span(code)
+        .filter(value -> value.low() * StrictMath.pow(10, places) > most)
+        .isPresent();
   }
 
   private static void nitrates(

@@ -42,7 +42,9 @@ public final class SampleChecks {
       Figures figures, SortedMap<AnalyteCode, Print> prints, String material, List<Usual> usual) {
     return of(figures)
         .plus(OtherBasis.of(figures))
-        .plus(OddPrint.of(prints))
+        .plus(
+            OddPrint.of(
+                prints, figures, UnlikeMaterial.highest(AnalyteCode.STARCH, material, usual)))
         .plus(UnlikeMaterial.of(figures, material, usual));
   }
 

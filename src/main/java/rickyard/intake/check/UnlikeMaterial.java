@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -51,6 +52,15 @@ final class UnlikeMaterial {
       }
     }
     return new Checked(checks, touched);
+  }
+
+  /** The largest usual figure of an analyte in a material that the table knows. */
+  static OptionalDouble highest(AnalyteCode code, String material, List<Usual> table) {
+    Optional<String> named = named(material, table);
+    return table.stream()
+        .filter(u -> named.filter(u.material()::equals).isPresent() && u.analyte().equals(code))
+        .mapToDouble(Usual::high)
+        .findFirst();
   }
 
   private static Optional<Span> found(Figures figures, AnalyteCode code) {

@@ -109,6 +109,8 @@ final class HtmlTables {
       }
       if (element.normalName().equals("table") && element.select("table").size() == 1) {
         table(element);
+      } else if (element.normalName().equals("dl") && element.select("dl").size() == 1) {
+        list(element);
       } else {
         element.childNodes().forEach(child -> read(child, level + 1));
       }
@@ -156,6 +158,28 @@ final class HtmlTables {
       taken = next;
       addRow(cells);
     }
+  }
+
+  /** A list of terms with what is said of each: a row for every term. */
+  private void list(Element list) {
+    List<Cell> cells = new ArrayList<>();
+    for (Element part : list.select("dt, dd")) {
+      if (part.normalName().equals("dt") && cells.stream().anyMatch(c -> c.column() > 1)) {
+        addRow(cells);
+        cells = new ArrayList<>();
+      }
+      String text = isSeen(part) ? CellText.plain(visible(part)) : "";
+      if (!text.isEmpty()) {
+        int column = part.normalName().equals("dt") ? 0 : Math.max(1, cells.size());
+        boolean second = column == 0 && !cells.isEmpty();
+        if (second) {
+          addRow(cells);
+          cells = new ArrayList<>();
+        }
+        cells.add(cell(text, column, 1));
+      }
+    }
+    addRow(cells);
   }
 
   private static void keep(Map<Integer, Integer> taken, int column, int rows) {

@@ -49,6 +49,7 @@ final class RowReader {
   private List<Item> items(Line line, Header header, Map<String, String> fields) {
     List<Item> items = new ArrayList<>();
     Optional<Item> open = Optional.empty();
+    List<Piece> before = new ArrayList<>();
     List<Piece> pieces = line.pieces();
     for (int i = 0; i < pieces.size(); i++) {
       Piece piece = pieces.get(i);
@@ -60,11 +61,14 @@ final class RowReader {
             Optional.of(
                 new Item(piece.label().get(), heading, new ArrayList<>(), new ArrayList<>()));
         items.add(open.get());
+        before.forEach(items.get(0).pieces()::add);
+        before.forEach(b -> items.get(0).headings().add(header.over(b.cell())));
+        before.clear();
       } else if (open.isPresent() && !sampleField(heading, piece, fields)) {
         open.get().pieces().add(piece);
         open.get().headings().add(heading);
-      } else if (open.isEmpty()) {
-        sampleField(heading, piece, fields);
+      } else if (open.isEmpty() && !sampleField(heading, piece, fields) && isUnit(piece)) {
+        before.add(piece);
       }
     }
     return items;
@@ -87,6 +91,11 @@ final class RowReader {
     List<Piece> others = new ArrayList<>(pieces);
     others.remove(i);
     return others;
+  }
+
+  /** 'g/kg | Crude protein | 94': the unit may stand before the name. */
+  private static boolean isUnit(Piece piece) {
+    return piece.isMark() && piece.mark().has(Kind.UNIT) && !piece.isFigure();
   }
 
   /** A column such as 'Lot' in a table with a row for each sample and analyte. */

@@ -55,6 +55,17 @@ record Section(Optional<String> basis, Optional<Unit> unit, boolean foreign) {
             .anyMatch(p -> !WEAK.contains(String.join(" ", p.words())));
   }
 
+  /** 'On dry matter: feed value': what stands before the colon is the basis of the section. */
+  private static Optional<String> headed(Dictionary dictionary, String text) {
+    int colon = text.indexOf(':');
+    if (colon <= 0) {
+      return Optional.empty();
+    }
+    Meaning head = dictionary.read(text.substring(0, colon), Dictionary.IN_MARK);
+    Meaning rest = dictionary.read(text.substring(colon + 1), EnumSet.of(Kind.HEDGE, Kind.NOT));
+    return head.isWhole() && rest.phrases().isEmpty() ? head.basis() : Optional.empty();
+  }
+
   /** The section after a line that is no row, no heading of columns and no field. */
   Section after(Dictionary dictionary, Line line) {
     if (line.pieces().size() != 1) {
@@ -66,6 +77,10 @@ record Section(Optional<String> basis, Optional<Unit> unit, boolean foreign) {
     }
     if (isForeign(meaning, line.text())) {
       return new Section(Optional.empty(), Optional.empty(), true);
+    }
+    Optional<String> headed = headed(dictionary, line.text());
+    if (headed.isPresent()) {
+      return new Section(headed, Optional.empty(), false);
     }
     boolean known = meaning.isWhole();
     if (foreign && !known) {

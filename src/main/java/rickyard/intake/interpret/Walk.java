@@ -31,6 +31,7 @@ final class Walk {
   private final List<Line> pendingFields = new ArrayList<>();
   private final List<Untaken> unknown = new ArrayList<>();
   private final List<List<Line>> heads = new ArrayList<>();
+  private final Tiles tiles;
   private final String document;
   private Header header;
   private Optional<WideTable> wide = Optional.empty();
@@ -46,6 +47,7 @@ final class Walk {
     this.methods = Methods.in(dictionary, lines);
     this.rows = new RowReader(document, statements, methods, samples, front);
     this.document = document;
+    this.tiles = new Tiles(certain);
     this.header = Header.none(dictionary, certain);
   }
 
@@ -87,6 +89,14 @@ final class Walk {
     for (int at = 0; at < lines.size(); at++) {
       Line line = lines.get(at);
       front.see(line);
+      if (isTile(at)) {
+        wide = Optional.empty();
+        pending.clear();
+        WideTable.under(dictionary, List.of(), lines.get(at + 1), certain)
+            .read(line, at, section, rows);
+        at++;
+        continue;
+      }
       Optional<FieldBlock> block = FieldBlock.at(lines, at, certain);
       if (block.isPresent()) {
         block.get().values().forEach(front::see);
@@ -96,6 +106,11 @@ final class Walk {
         step(line, at);
       }
     }
+  }
+
+  private boolean isTile(int at) {
+    boolean taken = wide.filter(w -> w.takes(lines.get(at))).isPresent();
+    return !taken && at + 1 < lines.size() && tiles.arePair(lines.get(at), lines.get(at + 1));
   }
 
   private void take(FieldBlock block) {
