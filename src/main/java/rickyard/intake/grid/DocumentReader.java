@@ -14,9 +14,16 @@ import rickyard.intake.grid.pdf.PdfPages;
  */
 public final class DocumentReader implements GridReader {
   private final ReadLimits limits;
+  private final ReadingProgress progress;
 
   public DocumentReader(ReadLimits limits) {
+    this(limits, ReadingProgress.none());
+  }
+
+  /** A reader that tells how far it is in a long document. */
+  public DocumentReader(ReadLimits limits, ReadingProgress progress) {
     this.limits = requireNonNull(limits, "limits");
+    this.progress = requireNonNull(progress, "progress");
   }
 
   /** A reader with {@link ReadLimits#DEFAULT}. */
@@ -46,7 +53,7 @@ public final class DocumentReader implements GridReader {
 
   private Opened opened(ContentKind kind, byte[] bytes) {
     return switch (kind) {
-      case PDF -> PdfPages.read(bytes, limits);
+      case PDF -> PdfPages.read(bytes, limits, progress);
       case ZIP -> new ZipParts(limits).open(bytes);
       case MAIL -> new MailParts(limits).open(bytes);
       case HTML -> new HtmlTables(limits).open(bytes);
