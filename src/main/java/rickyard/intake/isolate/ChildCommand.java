@@ -57,11 +57,14 @@ record ChildCommand(Path program, String classPath, int heapMib) {
     words.addAll(
         List.of(
             "-XX:+UseSerialGC",
-            "-XX:TieredStopAtLevel=1",
             "-Xshare:auto",
             "-XX:MaxDirectMemorySize=64m",
             "-XX:MaxMetaspaceSize=128m",
             "-XX:+ExitOnOutOfMemoryError"));
+    if (heapMib <= ProcessLimits.DEFAULT.heapMib()) {
+      // Quick to start; a child for one large file is better off with the full compiler.
+      words.add("-XX:TieredStopAtLevel=1");
+    }
     // No file and no line of the machine's own: not in the folder, not among the answers.
     words.addAll(
         List.of(
