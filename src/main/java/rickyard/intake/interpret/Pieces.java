@@ -7,8 +7,7 @@ final class Pieces {
   private final Memo<Piece> known;
 
   Pieces(Piece.Reading reading) {
-    known =
-        new Memo<>(text -> Piece.of(reading, 1, 1, new Cell(text, 0, 1, 1)));
+    known = new Memo<>(text -> Piece.of(reading, 1, 1, new Cell(text, 0, 1, 1)));
   }
 
   Piece of(int page, int row, Cell cell) {

@@ -37,8 +37,7 @@ final class Samples {
   }
 
   private void note(SampleDraft draft, String field, String value) {
-    if (draft.note(field, value)
-        && (IDENTIFYING.contains(field) || field.equals("description"))) {
+    if (draft.note(field, value) && (IDENTIFYING.contains(field) || field.equals("description"))) {
       byName.computeIfAbsent(Map.entry(field, value), k -> new ArrayList<>(1)).add(draft);
     }
   }

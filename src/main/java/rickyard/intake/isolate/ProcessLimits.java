@@ -36,7 +36,7 @@ public record ProcessLimits(
           1L << 20,
           96,
           Duration.ofSeconds(20),
-          Duration.ofSeconds(10),
+          Duration.ofSeconds(25),
           Duration.ofSeconds(30),
           64,
           64);
