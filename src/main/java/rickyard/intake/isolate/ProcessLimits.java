@@ -34,7 +34,7 @@ public record ProcessLimits(
       new ProcessLimits(
           320,
           1L << 20,
-          96,
+          160,
           Duration.ofSeconds(20),
           Duration.ofSeconds(25),
           Duration.ofSeconds(30),
