@@ -25,7 +25,8 @@ import rickyard.tables.UnusableTablesException;
       DemoCommand.class,
       CheckCommand.class,
       SortCommand.class,
-      TraceCommand.class
+      TraceCommand.class,
+      SettleCommand.class
     },
     footer = {
       "",

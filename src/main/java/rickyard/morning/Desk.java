@@ -7,15 +7,21 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.HorseQuestion;
+import rickyard.core.forage.Answer;
 import rickyard.intake.InboxReader;
 import rickyard.intake.ReadFile;
 import rickyard.intake.arrive.Arrival;
 import rickyard.intake.isolate.IsolatedIntake;
 import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.Ledger;
+import rickyard.ledger.MorningRow;
 import rickyard.ledger.OfficeLock;
 
 /**
@@ -27,21 +33,41 @@ final class Desk {
   private final Pipeline pipeline;
   private final SettledMorning morning;
   private final Judged judged;
+  private final List<HorseQuestion> horseQuestions;
 
-  private Desk(Inputs inputs, Pipeline pipeline, FilesInHand files) {
+  private Desk(
+      Inputs inputs, Pipeline pipeline, FilesInHand files, List<HorseQuestion> horseQuestions) {
     this.inputs = inputs;
+    this.horseQuestions = List.copyOf(horseQuestions);
     this.pipeline = pipeline;
     this.morning = pipeline.settle(files);
     this.judged = pipeline.judge(morning);
   }
 
   static Desk open(OfficeFolders folders, Options options, LocalDate asOf) {
+    return open(folders, options, ledger -> asOf, asOf);
+  }
+
+  /** The desk as the last finished morning left it; of {@code today} where there was none. */
+  static Desk openLast(OfficeFolders folders, Options options, LocalDate today) {
+    return open(
+        folders,
+        options,
+        ledger -> ledger.lastFinished().map(MorningRow::asOf).orElse(today),
+        today);
+  }
+
+  private static Desk open(
+      OfficeFolders folders,
+      Options options,
+      Function<Ledger, LocalDate> asOf,
+      LocalDate otherwise) {
     folders.check();
     if (!Files.isDirectory(folders.ledger().resolve("db"))) {
-      Inputs inputs = Inputs.load(folders, asOf, Optional.empty());
+      Inputs inputs = Inputs.load(folders, otherwise, Optional.empty());
       try (IsolatedIntake intake = inputs.intake(1, Progress.silent())) {
         FilesInHand files = inHand(inputs, intake, new TreeMap<>(), new HashMap<>());
-        return new Desk(inputs, new Pipeline(inputs, options, Memory.empty()), files);
+        return new Desk(inputs, new Pipeline(inputs, options, Memory.empty()), files, List.of());
       }
     }
     try (OfficeLock lock =
@@ -49,7 +75,7 @@ final class Desk {
                 .orElseThrow(
                     () -> new OfficeHeldException("A run holds this office; wait for its end."));
         Ledger ledger = Ledger.open(folders.ledger())) {
-      return open(folders, options, asOf, ledger);
+      return open(folders, options, asOf.apply(ledger), ledger);
     }
   }
 
@@ -75,7 +101,29 @@ final class Desk {
                   .orElseGet(() -> intake.read(ledger.originals().read(hash), seen.path())));
     }
     FilesInHand files = inHand(inputs, intake, first, read);
-    return new Desk(inputs, new Pipeline(inputs, options, Memory.before(ledger, next)), files);
+    Pipeline pipeline = new Pipeline(inputs, options, Memory.before(ledger, next));
+    return new Desk(inputs, pipeline, files, horseQuestions(ledger, inputs, pipeline));
+  }
+
+  /** What the last finished morning asked about horses and nobody has answered since. */
+  private static List<HorseQuestion> horseQuestions(
+      Ledger ledger, Inputs inputs, Pipeline pipeline) {
+    Set<String> answered =
+        inputs.registers().office().answers().stream()
+            .map(Answer::questionId)
+            .collect(Collectors.toSet());
+    SortedMap<String, HorseQuestion> open = new TreeMap<>();
+    ledger
+        .lastFinished()
+        .ifPresent(
+            last ->
+                pipeline.horseIds().stream()
+                    .map(h -> ledger.stage(last.number(), "advice:" + h, HorseAdvice.class))
+                    .flatMap(Optional::stream)
+                    .flatMap(a -> a.questions().stream())
+                    .filter(q -> !answered.contains(q.id()))
+                    .forEach(q -> open.putIfAbsent(q.id(), q)));
+    return List.copyOf(open.values());
   }
 
   private static FilesInHand inHand(
@@ -130,6 +178,10 @@ final class Desk {
 
   Judged judged() {
     return judged;
+  }
+
+  List<HorseQuestion> horseQuestions() {
+    return horseQuestions;
   }
 
   Pipeline pipeline() {

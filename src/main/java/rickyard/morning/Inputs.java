@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import rickyard.intake.arrive.Arrival;
 import rickyard.intake.arrive.Inventory;
 import rickyard.intake.grid.ReadLimits;
+import rickyard.intake.grid.ocr.Recogniser;
 import rickyard.intake.isolate.ChildSetup;
 import rickyard.intake.isolate.IsolatedIntake;
 import rickyard.intake.isolate.ProcessLimits;
@@ -107,10 +108,19 @@ record Inputs(
    */
   IsolatedIntake intake(int most, Progress progress) {
     return new IsolatedIntake(
-        new ChildSetup(tables.dictionary(), ReadLimits.DEFAULT),
+        new ChildSetup(tables.dictionary(), ReadLimits.DEFAULT).withRecogniser(recogniser()),
         ProcessLimits.DEFAULT,
         most,
         name -> new LongFile(name, progress));
+  }
+
+  /** The machine's text recogniser, looked up once for all mornings of this process. */
+  private static Optional<Recogniser> recogniser() {
+    return Machine.RECOGNISER;
+  }
+
+  private static final class Machine {
+    static final Optional<Recogniser> RECOGNISER = Recogniser.find();
   }
 
   private static ArrivalRow row(Arrival arrival) {
@@ -147,6 +157,7 @@ record Inputs(
 
   /** What makes one reader another: cached readings of another reader are not used. */
   String reader() {
-    return Program.identity() + " " + tables.dictionary().digest();
+    String ocr = recogniser().map(Recogniser::identity).orElse("no ocr");
+    return Program.identity() + " " + tables.dictionary().digest() + " " + ocr;
   }
 }

@@ -22,6 +22,8 @@ import rickyard.report.view.VerdictRow;
 
 /** Lots with their verdicts, sorted by suitability as the only forage. */
 final class LotRows {
+  static final String PROVISIONAL = "in no register yet: a provisional lot";
+
   private static final Comparator<LotRow> BY_SUITABILITY =
       Comparator.<LotRow>comparingInt(r -> r.notFor().size())
           .thenComparingInt(r -> -r.suits().size())
@@ -110,7 +112,7 @@ final class LotRows {
                     + ")")
         .forEach(found::add);
     if (entry.provisional()) {
-      found.add("in no register yet: a provisional lot");
+      found.add(PROVISIONAL);
     }
     return found;
   }

@@ -202,7 +202,11 @@ final class MorningWork {
     // First the index, then the truth: where the journal has a morning, the index has it too.
     ledger.checkpoint();
     ledger.journal().write(journal(advice));
-    SortedMap<String, byte[]> outputs = Outputs.of(view, options.outputs());
+    SortedMap<String, byte[]> outputs = new TreeMap<>(Outputs.of(view, options.outputs()));
+    if (options.outputs().contains(Outputs.DATA)) {
+      outputs.putAll(new Drafts(settled(), inputs).files(view.questions()));
+      outputs.put("answered.csv", new Answered(settled(), inputs.registers().office()).bytes());
+    }
     byte[] run = RunJson.bytes(inputs, identity, view, Manifest.of(outputs), started);
     new Publisher(out).publish(outputs, run);
     ledger.finish(number);

@@ -72,7 +72,9 @@ public final class OfficeSort {
     addWords(words, "clears for", row.suits());
     addWords(words, "not for", row.notFor());
     addWords(words, "undecided for", row.undecided());
-    return words.isEmpty() ? row.reason() : String.join("; ", words);
+    String all = words.isEmpty() ? row.reason() : String.join("; ", words);
+    boolean isProvisional = row.assumptions().contains(LotRows.PROVISIONAL);
+    return isProvisional ? all + " (provisional)" : all;
   }
 
   private static void addWords(List<String> words, String start, List<String> groups) {

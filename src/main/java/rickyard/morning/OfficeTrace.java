@@ -11,10 +11,13 @@ import java.util.TreeSet;
 import rickyard.core.advice.TracedDiet;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Check;
+import rickyard.core.forage.Corrected;
 import rickyard.core.forage.InForce;
+import rickyard.core.forage.Reading;
 import rickyard.core.forage.SettledSample;
 import rickyard.core.judgement.Verdict;
 import rickyard.core.nutrition.Horse;
+import rickyard.core.quantity.Evidence;
 import rickyard.core.quantity.Measured;
 import rickyard.report.trace.TraceText;
 
@@ -92,6 +95,7 @@ public final class OfficeTrace {
             });
     addVerdicts(entry.subject(), lines);
     addChecks(entry, lines);
+    addAnswers(entry, lines);
     return lines;
   }
 
@@ -117,6 +121,61 @@ public final class OfficeTrace {
         }
       }
     }
+  }
+
+  /** What a person said about its figures, beside what was read. */
+  private void addAnswers(InForce entry, List<String> lines) {
+    for (SettledSample sample : desk.morning().settled().samples()) {
+      if (entry.from().contains(sample.key())) {
+        for (Reading reading : sample.sample().readings()) {
+          reading
+              .value()
+              .map(Measured::evidence)
+              .filter(e -> e instanceof Evidence.Answered)
+              .ifPresent(e -> lines.add(answered(reading, (Evidence.Answered) e)));
+        }
+      }
+    }
+    desk.morning().settled().corrected().stream()
+        .filter(c -> entry.from().contains(c.key()))
+        .map(this::corrected)
+        .forEach(lines::add);
+  }
+
+  private String answered(Reading reading, Evidence.Answered answer) {
+    return "read: "
+        + read(reading)
+        + "; settled by "
+        + answer.by()
+        + " on "
+        + answer.on()
+        + " ("
+        + answer.questionId()
+        + ")";
+  }
+
+  private String corrected(Corrected corrected) {
+    return "corrected: "
+        + read(corrected.read())
+        + "; now "
+        + corrected.decision().value()
+        + " by "
+        + corrected.decision().by()
+        + " on "
+        + corrected.decision().date()
+        + " ("
+        + corrected.decision().why()
+        + "); the layout is to be looked at";
+  }
+
+  private String read(Reading reading) {
+    return reading.analyte()
+        + " \""
+        + reading.raw()
+        + "\" in "
+        + places.words(reading.place())
+        + ", "
+        + reading.place().words();
   }
 
   private List<String> horse(Horse horse, AnalyteCode code) {

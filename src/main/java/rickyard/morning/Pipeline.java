@@ -70,16 +70,24 @@ final class Pipeline {
   }
 
   SettledMorning settle(FilesInHand files) {
+    return settle(files, office.answers());
+  }
+
+  /** The same with other answers than those of the register. */
+  SettledMorning settle(FilesInHand files, List<Answer> answers) {
     List<Received> received = new ArrayList<>();
     files.first().forEach((hash, seen) -> add(files, hash, seen, received));
     Settlement settlement =
-        new Settlement(new AnalysisMaker(tables.uncertainty().uncertainties()), tables.analytes());
+        new Settlement(
+            new AnalysisMaker(tables.uncertainty().uncertainties()),
+            tables.analytes(),
+            tables.sampleKinds().kinds());
     Unsettled unsettled =
         new Unsettled(
             received,
             List.copyOf(office.lots().values()),
             office.feeds().stream().map(f -> new BagBatch(f.id(), f.batch(), f.name())).toList(),
-            office.answers(),
+            answers,
             office.decisions(),
             inputs.asOf());
     return new SettledMorning(files, settlement.settle(unsettled));

@@ -13,6 +13,7 @@ import rickyard.tables.DictionaryTables;
 import rickyard.tables.JudgementTables;
 import rickyard.tables.NutritionTables;
 import rickyard.tables.RemedyTables;
+import rickyard.tables.SampleKindTable;
 import rickyard.tables.TableFile;
 import rickyard.tables.TableProblem;
 import rickyard.tables.UncertaintyTable;
@@ -26,6 +27,7 @@ import rickyard.tables.UnusableTablesException;
  * @param uncertainty errors of laboratories and sampling
  * @param nutrition requirements, typical values, tolerances
  * @param remedy the office's choices for proposals
+ * @param sampleKinds what reports call a sample
  * @param files every table read
  */
 record Tables(
@@ -34,6 +36,7 @@ record Tables(
     UncertaintyTable uncertainty,
     NutritionTables nutrition,
     RemedyTables remedy,
+    SampleKindTable sampleKinds,
     List<TableFile> files) {
 
   Tables {
@@ -61,7 +64,9 @@ record Tables(
     files.addAll(nutrition.files());
     RemedyTables remedy = RemedyTables.load(officeConfig);
     files.add(remedy.table());
-    return new Tables(dictionary, judgement, uncertainty, nutrition, remedy, files);
+    SampleKindTable kinds = SampleKindTable.load(officeConfig);
+    files.add(kinds.file());
+    return new Tables(dictionary, judgement, uncertainty, nutrition, remedy, kinds, files);
   }
 
   /** What each analyte is: unit, basis, digits. */

@@ -77,13 +77,20 @@ final class ViewMaker {
         List.of(),
         changes(),
         inputs.registers().badRows().stream().map(BadRow::message).distinct().toList(),
-        inputs.registers().warnings().stream().map(TableProblem::message).toList(),
+        notes(),
         DecisionRule.words(),
         tables(),
         horseFacts(),
         clientFacts(),
         counts(outcomes, lots),
         memory.diets().isEmpty() && memory.lots().isEmpty());
+  }
+
+  private List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    inputs.registers().warnings().stream().map(TableProblem::message).forEach(notes::add);
+    notes.addAll(new Answered(morning, office).idle());
+    return notes;
   }
 
   private List<HorseAdvice> horses() {

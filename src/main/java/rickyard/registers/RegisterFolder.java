@@ -18,6 +18,10 @@ import rickyard.tables.TableProblem;
 /** The folder of the registers: which files are there, which should be, and their bytes. */
 final class RegisterFolder {
   private static final long LARGEST = 64L * 1024 * 1024;
+
+  /** What a killed {@code settle} may leave: a register that was never put in place. */
+  private static final String HALF_WRITTEN = ".rickyard-tmp";
+
   private static final Set<String> LEFT_BY_SYSTEMS = Set.of("Thumbs.db", "desktop.ini");
 
   private final Path folder;
@@ -71,7 +75,10 @@ final class RegisterFolder {
 
   /** Files that systems and spreadsheets leave beside a table without anybody's doing. */
   private static boolean isLeftover(String name) {
-    return name.startsWith(".") || name.startsWith("~$") || LEFT_BY_SYSTEMS.contains(name);
+    return name.startsWith(".")
+        || name.startsWith("~$")
+        || name.endsWith(HALF_WRITTEN)
+        || LEFT_BY_SYSTEMS.contains(name);
   }
 
   private void refuseName(String name) {

@@ -61,7 +61,8 @@ final class RegisterReader {
         new RegisterTable(register.fileName(), header, rows, mark(delimiter, header, rows)));
   }
 
-  private char delimiter(String text) {
+  /** The delimiter under which most columns of the register are found. */
+  char delimiter(String text) {
     char best = ',';
     int most = 0;
     for (char delimiter : DELIMITERS) {

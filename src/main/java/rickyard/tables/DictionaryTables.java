@@ -8,18 +8,22 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rickyard.core.forage.Analyte;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.quantity.Basis;
 import rickyard.core.quantity.Unit;
+import rickyard.intake.check.Usual;
 import rickyard.intake.interpret.AnalyteRule;
 import rickyard.intake.interpret.Dictionary;
 import rickyard.intake.interpret.Kind;
 import rickyard.intake.interpret.Phrase;
 
 /**
- * Loads {@code config/analytes.csv} and {@code config/spellings.csv} into the reader's dictionary.
+ * Loads {@code config/analytes.csv} and {@code config/spellings.csv} into the reader's dictionary,
+ * and {@code config/usual-by-material.csv} into what it holds figures against.
  *
  * <p>The order of {@code analytes.csv} is the order of lists. Every spelling of kind ANALYTE names
  * a code of {@code analytes.csv}.
@@ -43,17 +47,21 @@ public final class DictionaryTables {
   private static final List<String> SPELLINGS =
       List.of("spelling", "kind", "meaning", "language", "source", "status");
 
+  private static final List<String> USUAL =
+      List.of("material", "words", "analyte", "low", "high", "source", "locator", "status");
+
   private DictionaryTables() {}
 
   /**
    * The dictionary from the built-in tables and the office's overrides.
    *
    * @param officeConfig the office's config folder, if there is one
-   * @throws UnusableTablesException with every problem of both tables
+   * @throws UnusableTablesException with every problem of these tables
    */
   public static Dictionary load(Optional<Path> officeConfig) {
     TableFile analytes = analytes(officeConfig);
     TableFile spellings = spellings(officeConfig);
+    TableFile usual = usual(officeConfig);
     List<AnalyteRule> rules = new ArrayList<>();
     for (TableRow row : analytes.rows()) {
       rule(row, rules.size() + 1).ifPresent(rules::add);
@@ -63,17 +71,21 @@ public final class DictionaryTables {
     for (TableRow row : spellings.rows()) {
       phrase(row, rules).ifPresent(phrase -> add(row, phrase, seen, phrases));
     }
+    List<Usual> ranges = new ArrayList<>();
+    usual.rows().forEach(row -> usual(row, rules).ifPresent(ranges::add));
     List<TableProblem> problems = new ArrayList<>(analytes.problems());
     problems.addAll(spellings.problems());
+    problems.addAll(usual.problems());
     if (!problems.isEmpty()) {
       throw new UnusableTablesException(problems);
     }
-    return new Dictionary(rules, phrases, analytes.digest() + spellings.digest());
+    return new Dictionary(
+        rules, phrases, ranges, analytes.digest() + spellings.digest() + usual.digest());
   }
 
-  /** The two tables, for their versions and digests. */
+  /** The three tables, for their versions and digests. */
   public static List<TableFile> files(Optional<Path> officeConfig) {
-    return List.of(analytes(officeConfig), spellings(officeConfig));
+    return List.of(analytes(officeConfig), spellings(officeConfig), usual(officeConfig));
   }
 
   private static TableFile analytes(Optional<Path> officeConfig) {
@@ -82,6 +94,32 @@ public final class DictionaryTables {
 
   private static TableFile spellings(Optional<Path> officeConfig) {
     return TableFile.load("spellings.csv", SPELLINGS, List.of("spelling", "kind"), officeConfig);
+  }
+
+  private static TableFile usual(Optional<Path> officeConfig) {
+    return TableFile.load(
+        "usual-by-material.csv", USUAL, List.of("material", "analyte"), officeConfig);
+  }
+
+  private static Optional<Usual> usual(TableRow row, List<AnalyteRule> rules) {
+    String code = row.required("analyte");
+    double low = row.requiredNumber("low");
+    double high = row.requiredNumber("high");
+    Set<String> words =
+        Arrays.stream(row.required("words").split(";", -1))
+            .map(w -> w.strip().toLowerCase(Locale.ROOT))
+            .filter(w -> !w.isEmpty())
+            .collect(Collectors.toSet());
+    if (rules.stream().noneMatch(r -> r.analyte().code().value().equals(code))) {
+      row.problem("analyte", "unknown-analyte", "a code of analytes.csv");
+      return Optional.empty();
+    }
+    if (!(low >= 0 && low <= high)) {
+      row.problem("high", "out-of-order", "a number not below low");
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Usual(row.required("material"), words, new AnalyteCode(code), low, high));
   }
 
   /** Two spellings that are the same words must mean the same thing. */

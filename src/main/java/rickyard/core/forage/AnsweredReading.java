@@ -4,12 +4,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import rickyard.core.quantity.Basis;
-import rickyard.core.quantity.Evidence;
 import rickyard.core.quantity.Measured;
 import rickyard.core.quantity.Unit;
 
 /** Applies one answer to one reading that waited for it. */
 final class AnsweredReading {
+  private static final String LEAVE_OUT_ONE = Choices.LEAVE_OUT + " ";
+
   private final Map<AnalyteCode, Analyte> analytes;
 
   AnsweredReading(Map<AnalyteCode, Analyte> analytes) {
@@ -21,62 +22,79 @@ final class AnsweredReading {
    *
    * @param reading waits with a doubt
    * @param doubt the question's doubt
-   * @param answer what the office said
+   * @param taken what the office said
    */
-  Optional<Reading> apply(Reading reading, Doubt doubt, Answer answer) {
-    String said = answer.answer().strip();
-    String low = said.toLowerCase(Locale.ROOT);
-    if (isLeaveOut(low)) {
+  Optional<Reading> apply(Reading reading, Doubt doubt, Taken taken) {
+    String said = taken.said();
+    if (taken.is(Choices.LEAVE_OUT) || said.equals(LEAVE_OUT_ONE + reading.analyte())) {
       return Optional.of(
-          with(reading, reading.analyte(), reading.rawBasis(), Optional.empty(), "left-out"));
+          reading.with(reading.analyte(), reading.rawBasis(), Optional.empty(), "left-out"));
     }
-    Evidence evidence =
-        new Evidence.Answered(answer.questionId(), answer.by(), answer.on().toString());
-    if (isYes(low)) {
-      return doubt.proposed().isEmpty()
-          ? reading.value().map(v -> settled(reading, reading.analyte(), v.withEvidence(evidence)))
-          : byWord(reading, doubt.proposed(), doubt, evidence);
+    boolean printed = taken.is(Choices.AS_PRINTED) || taken.is(Choices.AS_READ);
+    if (printed || said.startsWith(LEAVE_OUT_ONE)) {
+      return reading.value().map(v -> settled(reading, reading.analyte(), v, taken));
     }
-    return byWord(reading, said, doubt, evidence);
+    if (taken.is(Choices.SWAPPED)) {
+      return reading
+          .value()
+          .map(v -> settled(reading, reading.analyte(), v.onBasis(other(v.basis())), taken));
+    }
+    if (taken.is(Choices.DECIMAL_MARK) || taken.is(Choices.THOUSANDS_MARK)) {
+      String raw = RawFigure.pointed(reading.raw(), taken.is(Choices.DECIMAL_MARK));
+      return value(reading, reading.analyte(), unit(reading), basis(reading), raw, taken);
+    }
+    return byWord(reading, said, doubt, taken);
   }
 
-  static boolean isYes(String low) {
-    return low.equals("yes")
-        || low.equals("as read")
-        || low.equals("as printed")
-        || low.equals("take it");
-  }
-
-  static boolean isLeaveOut(String low) {
-    return low.equals("leave out") || low.equals("leave-out") || low.equals("no");
-  }
-
-  private Optional<Reading> byWord(Reading reading, String said, Doubt doubt, Evidence evidence) {
+  private Optional<Reading> byWord(Reading reading, String said, Doubt doubt, Taken taken) {
     Optional<Basis> basis = RawFigure.basis(said);
     if (basis.isPresent()) {
-      return value(reading, reading.analyte(), unit(reading), basis, reading.raw(), evidence);
+      return rebased(reading, basis.get(), doubt, taken);
     }
     Optional<AnalyteCode> code = code(said, doubt);
     if (code.isPresent()) {
-      return reading.value().isPresent()
-          ? reading
-              .value()
-              .flatMap(v -> canonical(code.get(), v))
-              .map(v -> settled(reading, code.get(), v.withEvidence(evidence)))
-          : value(reading, code.get(), unit(reading), basis(reading), reading.raw(), evidence);
+      return named(reading, code.get(), doubt, taken);
     }
     Optional<Unit> unit = RawFigure.unit(said);
     if (unit.isPresent()) {
-      return value(reading, reading.analyte(), unit, basis(reading), reading.raw(), evidence);
+      Optional<Basis> printed = basis(reading);
+      return value(reading, reading.analyte(), unit, printed, reading.raw(), taken);
     }
-    return number(reading, said, doubt, evidence);
+    return number(reading, said, doubt, taken);
+  }
+
+  private Optional<Reading> rebased(Reading reading, Basis basis, Doubt doubt, Taken taken) {
+    if (!reading.doubt().equals(doubt.code())) {
+      return Optional.of(
+          reading.with(reading.analyte(), basis.code(), reading.value(), reading.doubt()));
+    }
+    Optional<Measured> known = reading.value().or(reading::bare);
+    return known.isPresent()
+        ? known.map(v -> settled(reading, reading.analyte(), v.onBasis(basis), taken))
+        : value(
+            reading, reading.analyte(), unit(reading), Optional.of(basis), reading.raw(), taken);
+  }
+
+  /** The name settled; a figure that waits for something else besides keeps waiting for that. */
+  private Optional<Reading> named(Reading reading, AnalyteCode code, Doubt doubt, Taken taken) {
+    boolean waits = !reading.doubt().isEmpty() && !reading.doubt().equals(doubt.code());
+    if (waits) {
+      return Optional.of(reading.with(code, reading.rawBasis(), reading.value(), reading.doubt()));
+    }
+    return reading.value().isPresent()
+        ? reading
+            .value()
+            .flatMap(v -> canonical(code, v))
+            .map(v -> settled(reading, code, v, taken))
+        : value(reading, code, unit(reading), basis(reading), reading.raw(), taken);
   }
 
   /** A number as the answer: the figure itself, or the limit of detection where that was asked. */
-  private Optional<Reading> number(Reading reading, String said, Doubt doubt, Evidence evidence) {
+  private Optional<Reading> number(Reading reading, String said, Doubt doubt, Taken taken) {
     boolean limit = doubt.code().contains("limit");
     String raw = limit && !said.startsWith("<") ? "<" + said : said;
-    return value(reading, reading.analyte(), unit(reading), basis(reading), raw, evidence);
+    Optional<Unit> unit = RawFigure.unitBehind(said).or(() -> unit(reading));
+    return value(reading, reading.analyte(), unit, basis(reading), raw, taken);
   }
 
   private Optional<Reading> value(
@@ -85,13 +103,13 @@ final class AnsweredReading {
       Optional<Unit> unit,
       Optional<Basis> basis,
       String raw,
-      Evidence evidence) {
+      Taken taken) {
     if (unit.isEmpty() || basis.isEmpty()) {
       return Optional.empty();
     }
-    return RawFigure.read(raw, unit.get(), basis.get(), evidence)
+    return RawFigure.read(raw, unit.get(), basis.get(), taken.evidence())
         .flatMap(v -> canonical(code, v))
-        .map(v -> settled(reading, code, v));
+        .map(v -> settled(reading, code, v, taken));
   }
 
   private Optional<Measured> canonical(AnalyteCode code, Measured value) {
@@ -105,38 +123,36 @@ final class AnsweredReading {
   }
 
   private static Optional<Unit> unit(Reading reading) {
-    Optional<Unit> printed = RawFigure.unit(reading.rawUnit());
-    return printed.isPresent() ? printed : reading.value().map(Measured::unit);
+    return reading
+        .unit()
+        .or(() -> RawFigure.unit(reading.rawUnit()))
+        .or(() -> reading.value().or(reading::bare).map(Measured::unit));
   }
 
-  private Optional<Basis> basis(Reading reading) {
+  private static Optional<Basis> basis(Reading reading) {
     Optional<Basis> printed = RawFigure.basis(reading.rawBasis());
     return printed.isPresent() ? printed : reading.value().map(Measured::basis);
   }
 
-  /** A code among the choices, or the sum in words. */
+  private static Basis other(Basis basis) {
+    return switch (basis) {
+      case AS_FED -> Basis.DRY_MATTER;
+      case DRY_MATTER -> Basis.AS_FED;
+      case NONE -> Basis.NONE;
+    };
+  }
+
+  /** A code among the choices. */
   private static Optional<AnalyteCode> code(String said, Doubt doubt) {
-    String bare = said.toUpperCase(Locale.ROOT).replaceAll("\\s", "");
-    String code =
-        switch (bare) {
-          case "WSC+STARCH" -> "NSC_WSC";
-          case "ESC+STARCH" -> "NSC_ESC";
-          case "NO3-N" -> "NO3_N";
-          default -> bare;
-        };
-    boolean offered =
-        doubt.choices().stream().anyMatch(c -> c.equalsIgnoreCase(said) || c.equals(code));
+    String code = said.toUpperCase(Locale.ROOT);
+    boolean offered = doubt.choices().contains(said);
     return offered && code.matches("[A-Z][A-Z0-9_]*") && RawFigure.unit(said).isEmpty()
         ? Optional.of(new AnalyteCode(code))
         : Optional.empty();
   }
 
-  private static Reading settled(Reading reading, AnalyteCode code, Measured value) {
-    return with(reading, code, value.basis().code(), Optional.of(value), "");
-  }
-
-  private static Reading with(
-      Reading r, AnalyteCode code, String basis, Optional<Measured> value, String doubt) {
-    return new Reading(code, r.raw(), r.rawUnit(), basis, r.method(), r.place(), value, doubt);
+  private static Reading settled(Reading reading, AnalyteCode code, Measured value, Taken taken) {
+    Measured answered = value.withEvidence(taken.evidence());
+    return reading.with(code, answered.basis().code(), Optional.of(answered), "");
   }
 }

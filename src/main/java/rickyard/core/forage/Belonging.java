@@ -32,29 +32,44 @@ final class Belonging {
     return Optional.ofNullable(lots.get(id));
   }
 
+  /** Whether the label alone names a lot or a batch that a register knows. */
+  boolean isCertain(Held held) {
+    String label = held.sample.label().strip();
+    boolean found = isExact(held, label);
+    held.subject = "";
+    held.batch = "";
+    return found;
+  }
+
   /** Sets subject and batch of a sample that stands, or lets it wait with a question. */
   void settle(Held held) {
-    Optional<Answer> answer = answers.find(id(held));
     String label = held.sample.label().strip();
-    if (answer.filter(a -> isSettled(held, a.answer().strip(), label)).isEmpty()
-        && !isExact(held, label)) {
-      ask(held, id(held), label, answer);
+    Question question = question(held, label);
+    Optional<Taken> taken = answers.take(question);
+    if (taken.filter(t -> isSettled(held, t, label)).isPresent()) {
+      return;
+    }
+    if (isExact(held, label)) {
+      return;
+    }
+    held.open.add(answers.open(question));
+    if (question.kind().equals("lot-unknown")) {
+      held.subject = label;
+      held.provisional = true;
+    } else {
+      held.stand(Standing.QUESTION, question.kind(), reason(question.kind()));
     }
   }
 
   /** Sets subject and batch where they are certain, and asks nothing. */
   void find(Held held) {
     String label = held.sample.label().strip();
-    Optional<String> said = answers.find(id(held)).map(a -> a.answer().strip());
-    if (said.filter(lots::containsKey).isPresent()) {
-      held.subject = said.get();
+    Optional<Taken> said = answers.take(question(held, label));
+    if (said.filter(t -> lots.containsKey(t.said())).isPresent()) {
+      held.subject = said.get().said();
     } else {
       isExact(held, label);
     }
-  }
-
-  private static String id(Held held) {
-    return QuestionId.of("belongs", held.key.document(), held.key.index() + "");
   }
 
   private boolean isExact(Held held, String label) {
@@ -68,25 +83,25 @@ final class Belonging {
     return batch(held, label, "");
   }
 
-  private boolean isSettled(Held held, String said, String label) {
-    if (lots.containsKey(said)) {
-      held.subject = said;
+  private boolean isSettled(Held held, Taken taken, String label) {
+    String said = taken.said();
+    if (taken.is(Choices.LEAVE_OUT)) {
+      held.leaveOut(taken);
+      return true;
+    }
+    boolean own = said.equals(NEW_LOT) && !label.isEmpty();
+    if (own || lots.containsKey(said)) {
+      held.subject = own ? label : said;
       held.batch = "";
-      return true;
-    }
-    if (said.equalsIgnoreCase(NEW_LOT) && !label.isEmpty()) {
-      held.subject = label;
-      held.provisional = true;
-      return true;
-    }
-    if (said.equalsIgnoreCase("leave out")) {
-      held.stand(Standing.QUARANTINED, "left-out", "left out by an answer");
+      held.provisional = !lots.containsKey(held.subject);
+      held.note = "belongs to it by answer " + taken.words();
       return true;
     }
     for (BagBatch batch : batches) {
       if (said.equals(name(batch))) {
         held.subject = batch.feed();
         held.batch = batch.batch();
+        held.note = "belongs to it by answer " + taken.words();
         return true;
       }
     }
@@ -122,47 +137,42 @@ final class Belonging {
         && (feed.equals(batch.feed()) || feed.equals(batch.name()));
   }
 
-  private void ask(Held held, String id, String label, Optional<Answer> unused) {
+  private Question question(Held held, String label) {
     List<String> near = proposals(label, held.sample.batch().strip());
     boolean bag = !held.sample.batch().isBlank();
     String kind =
         label.isEmpty()
             ? "lot-missing"
             : !near.isEmpty() ? "lot-near" : bag ? "batch-unknown" : "lot-unknown";
-    String why =
-        switch (kind) {
-          case "lot-missing" -> "The report names no lot.";
-          case "lot-near" -> "The label is close to a known one, but not the same.";
-          case "batch-unknown" -> "No feed of the register has this batch.";
-          default -> "No register knows it; it is kept as a lot of its own until then.";
-        };
-    String note =
-        unused.map(a -> " The answer \"" + a.answer() + "\" names nothing known.").orElse("");
     List<String> choices = new ArrayList<>(near);
     if (!label.isEmpty() && !bag) {
       choices.add(NEW_LOT);
     }
-    held.open.add(
-        new Question(
-            id,
-            kind,
-            held.key.document(),
-            Optional.empty(),
-            label.isEmpty() ? "lot" : label,
-            "To which "
-                + (bag ? "feed and batch" : "lot")
-                + " does "
-                + named(held, label, bag)
-                + " belong?",
-            choices,
-            nearest(label, near),
-            why + note));
-    if (kind.equals("lot-unknown")) {
-      held.subject = label;
-      held.provisional = true;
-    } else {
-      held.stand(Standing.QUESTION, kind, why);
-    }
+    choices.add(Choices.LOT);
+    choices.add(Choices.LEAVE_OUT);
+    return new Question(
+        QuestionId.of("belongs", held.key.document(), held.key.index() + ""),
+        kind,
+        held.key.document(),
+        Optional.empty(),
+        label.isEmpty() ? "lot" : label,
+        "To which "
+            + (bag ? "feed and batch" : "lot")
+            + " does "
+            + named(held, label, bag)
+            + " belong?",
+        choices,
+        nearest(label, near),
+        reason(kind));
+  }
+
+  private static String reason(String kind) {
+    return switch (kind) {
+      case "lot-missing" -> "The report names no lot.";
+      case "lot-near" -> "The label is close to a known one, but not the same.";
+      case "batch-unknown" -> "No feed of the register has this batch.";
+      default -> "No register knows it; it is kept as a lot of its own until then.";
+    };
   }
 
   /** The sample in words a person finds on the page: its label, its number, or its report. */

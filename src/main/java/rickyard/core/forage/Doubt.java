@@ -11,7 +11,8 @@ import rickyard.core.quantity.Place;
  * Something in a report that a person must settle; a value, never logged where it is found.
  *
  * @param code stable code for filters and tests, for example {@code basis-not-stated}
- * @param about what hangs on it: an analyte code, {@code lot}, {@code date}, {@code report}
+ * @param about what hangs on it: one or more analyte codes with commas, {@code lot}, {@code date},
+ *     {@code report}
  * @param place where it stands, if it stands anywhere
  * @param question one sentence a person can answer, quoting the cells
  * @param choices the answers accepted, in order; empty for a free answer
@@ -36,5 +37,11 @@ public record Doubt(
     choices = List.copyOf(choices);
     requireNonNull(proposed, "proposed");
     requireNonNull(why, "why");
+  }
+
+  /** The analytes that it is about; empty if it is about a sample, a date or the report. */
+  public List<String> analytes() {
+    List<String> parts = List.of(about.split(",", -1));
+    return parts.stream().allMatch(p -> p.matches("[A-Z][A-Z0-9_]*")) ? parts : List.of();
   }
 }

@@ -1,10 +1,8 @@
 package rickyard.core.forage;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -25,33 +23,35 @@ final class DoubtDesk {
     Report report = received.report();
     List<Question> shared = new ArrayList<>();
     Optional<LocalDate> reportedOn = report.reportedOn();
-    boolean leftOut = false;
+    Optional<Taken> leftOut = Optional.empty();
     List<Doubt> notes = new ArrayList<>(report.notes());
     reportedOn.filter(d -> d.isAfter(asOf)).ifPresent(d -> notes.add(future("report date", d)));
     for (int i = 0; i < notes.size(); i++) {
-      Doubt note = notes.get(i);
-      String id = id(report, -1, notes, i);
-      Optional<Answer> answer = answers.find(id);
-      Optional<LocalDate> day = answer.flatMap(DoubtDesk::date);
-      if (day.filter(d -> !d.isAfter(asOf)).isPresent()) {
+      Question question = question(report, -1, notes, i);
+      Optional<Taken> taken = answers.take(question);
+      if (taken.isEmpty()) {
+        shared.add(answers.open(question));
+      } else if (saysNo(taken.get())) {
+        leftOut = taken;
+      } else if (notes.get(i).about().equals("date")) {
+        Optional<LocalDate> day = Choices.day(taken.get().said()).filter(d -> !d.isAfter(asOf));
+        if (day.isEmpty() && !taken.get().is(Choices.IGNORE_DATE)) {
+          shared.add(answers.open(question));
+        }
         reportedOn = day;
-      } else if (answer.filter(a -> saysNo(a)).isPresent()) {
-        leftOut = true;
-      } else if (answer.filter(DoubtDesk::saysYes).isPresent()) {
-        reportedOn = reportedOn.filter(d -> !d.isAfter(asOf));
-      } else {
-        shared.add(question(id, report, note, answer));
       }
     }
-    Report dated = dated(report, reportedOn);
+    return held(received, dated(report, reportedOn), shared, leftOut);
+  }
+
+  private List<Held> held(
+      Received received, Report report, List<Question> shared, Optional<Taken> leftOut) {
     List<Held> held = new ArrayList<>();
     for (int i = 0; i < report.samples().size(); i++) {
-      Held one = sample(received, dated, i);
+      Held one = sample(received, report, i);
       one.open.addAll(i == 0 ? shared : List.of());
       one.blocked |= !shared.isEmpty();
-      if (leftOut) {
-        one.stand(Standing.QUARANTINED, "left-out", "left out by an answer");
-      }
+      leftOut.ifPresent(one::leaveOut);
       held.add(one);
     }
     return held;
@@ -68,11 +68,11 @@ final class DoubtDesk {
     List<Doubt> left = new ArrayList<>();
     for (int i = 0; i < doubts.size(); i++) {
       Doubt doubt = doubts.get(i);
-      String id = id(report, index, doubts, i);
-      Optional<Answer> answer = answers.find(id);
-      if (!isSettled(held, doubt, answer)) {
+      Question question = question(report, index, doubts, i);
+      Optional<Taken> taken = answers.take(question);
+      if (taken.filter(t -> isSettled(held, doubt, t)).isEmpty()) {
         left.add(doubt);
-        held.open.add(question(id, report, doubt, answer));
+        held.open.add(answers.open(question));
         held.blocked |= blocks(held.sample, doubt);
       }
     }
@@ -82,17 +82,13 @@ final class DoubtDesk {
 
   /** A doubt that no reading carries and that names no analyte holds the whole sample. */
   private static boolean blocks(Sample sample, Doubt doubt) {
-    return !doubt.about().matches("[A-Z][A-Z0-9_]*")
-        && sample.readings().stream().noneMatch(r -> r.doubt().equals(doubt.code()));
+    return doubt.analytes().isEmpty()
+        && sample.readings().stream().noneMatch(r -> isTouched(r, doubt));
   }
 
-  private boolean isSettled(Held held, Doubt doubt, Optional<Answer> answer) {
-    if (answer.isEmpty()) {
-      return false;
-    }
-    Optional<LocalDate> day = date(answer.get());
+  private boolean isSettled(Held held, Doubt doubt, Taken taken) {
     if (doubt.about().equals("date")) {
-      return isDateSettled(held, answer.get(), day);
+      return isDateSettled(held, taken);
     }
     List<Reading> readings = new ArrayList<>();
     boolean touched = false;
@@ -103,39 +99,55 @@ final class DoubtDesk {
         continue;
       }
       touched = true;
-      Optional<Reading> now = answered.apply(reading, doubt, answer.get());
+      Optional<Reading> now = answered.apply(reading, doubt, taken);
       settled &= now.isPresent();
       readings.add(now.orElse(reading));
     }
     held.sample = with(held.sample, held.sample.sampledOn(), readings, held.sample.doubts());
-    if (touched) {
-      return settled;
+    if (!touched && saysNo(taken)) {
+      held.leaveOut(taken);
     }
-    if (saysNo(answer.get())) {
-      held.stand(Standing.QUARANTINED, "left-out", "left out by an answer");
-    }
-    return saysNo(answer.get()) || saysYes(answer.get());
+    return !touched || settled;
   }
 
-  private boolean isDateSettled(Held held, Answer answer, Optional<LocalDate> day) {
-    if (saysNo(answer)) {
-      held.stand(Standing.QUARANTINED, "left-out", "left out by an answer");
+  private boolean isDateSettled(Held held, Taken taken) {
+    if (saysNo(taken)) {
+      held.leaveOut(taken);
       return true;
     }
-    boolean fits = day.filter(d -> !d.isAfter(asOf)).isPresent();
-    if (fits || saysYes(answer)) {
-      Optional<LocalDate> known =
-          fits ? day : held.sample.sampledOn().filter(d -> !d.isAfter(asOf));
-      held.sample = with(held.sample, known, held.sample.readings(), held.sample.doubts());
-      return true;
+    Optional<LocalDate> day = Choices.day(taken.said()).filter(d -> !d.isAfter(asOf));
+    if (day.isEmpty() && !taken.is(Choices.IGNORE_DATE)) {
+      return false;
     }
-    return false;
+    held.sample = with(held.sample, day, held.sample.readings(), held.sample.doubts());
+    return true;
   }
 
+  /**
+   * A reading waits with the doubt's code; one that waits for something else may lack its basis,
+   * its unit or its name besides, and is asked about that too.
+   */
   private static boolean isTouched(Reading reading, Doubt doubt) {
-    return reading.doubt().equals(doubt.code())
-        && (!doubt.about().matches("[A-Z][A-Z0-9_]*")
-            || reading.analyte().value().equals(doubt.about()));
+    List<String> analytes = doubt.analytes();
+    if (!analytes.isEmpty() && !analytes.contains(reading.analyte().value())) {
+      return false;
+    }
+    String code = doubt.code();
+    boolean lacks =
+        !reading.doubt().equals("left-out")
+            && ((code.startsWith("basis-") && isBare(reading) && reading.rawBasis().isEmpty())
+                || (isOfName(code) && !analytes.isEmpty()));
+    return reading.doubt().equals(code) || lacks;
+  }
+
+  private static boolean isBare(Reading reading) {
+    return reading.value().isEmpty() && !reading.doubt().isEmpty();
+  }
+
+  private static boolean isOfName(String code) {
+    return code.equals("nsc-definition-unknown")
+        || code.equals("sugar-not-defined")
+        || code.equals("nitrate-form-unknown");
   }
 
   private static Doubt future(String name, LocalDate day) {
@@ -144,30 +156,17 @@ final class DoubtDesk {
         "date",
         Optional.empty(),
         "The " + name + " " + day + " lies after today: which day is right?",
-        List.of("ignore the date", "leave out"),
+        List.of(Choices.DAY, Choices.IGNORE_DATE, Choices.LEAVE_OUT),
         "",
         "A report cannot be newer than the morning that reads it.");
   }
 
-  private static boolean saysYes(Answer answer) {
-    String low = answer.answer().strip().toLowerCase(Locale.ROOT);
-    return AnsweredReading.isYes(low) || low.equals("ignore the date");
-  }
-
-  private static boolean saysNo(Answer answer) {
-    return AnsweredReading.isLeaveOut(answer.answer().strip().toLowerCase(Locale.ROOT));
-  }
-
-  private static Optional<LocalDate> date(Answer answer) {
-    try {
-      return Optional.of(LocalDate.parse(answer.answer().strip()));
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
+  private static boolean saysNo(Taken taken) {
+    return taken.is(Choices.LEAVE_OUT) || taken.is("no");
   }
 
   /** The n-th doubt of its code and matter keeps its id when others come or go. */
-  private static String id(Report report, int sample, List<Doubt> doubts, int place) {
+  static String id(Report report, int sample, List<Doubt> doubts, int place) {
     Doubt doubt = doubts.get(place);
     long nth =
         doubts.subList(0, place).stream()
@@ -182,13 +181,10 @@ final class DoubtDesk {
         Long.toString(nth));
   }
 
-  private static Question question(String id, Report report, Doubt doubt, Optional<Answer> unused) {
-    String why =
-        unused
-            .map(a -> doubt.why() + " The answer \"" + a.answer() + "\" does not settle it.")
-            .orElse(doubt.why());
+  private static Question question(Report report, int sample, List<Doubt> doubts, int place) {
+    Doubt doubt = doubts.get(place);
     return new Question(
-        id,
+        id(report, sample, doubts, place),
         doubt.code(),
         report.document(),
         doubt.place(),
@@ -196,7 +192,7 @@ final class DoubtDesk {
         doubt.question(),
         doubt.choices(),
         doubt.proposed(),
-        why.strip());
+        doubt.why());
   }
 
   private static Report dated(Report r, Optional<LocalDate> reportedOn) {

@@ -18,6 +18,9 @@ final class Held {
   String subject = "";
   String batch = "";
 
+  /** What a person decided about it, with name and day; empty if nobody had to. */
+  String note = "";
+
   /** The document that took its place; empty while it stands. */
   String replacedBy = "";
 
@@ -32,6 +35,21 @@ final class Held {
     this.standing = standing;
     this.reasonCode = code;
     this.reason = reason;
+  }
+
+  /** Left out by a person, who is named. */
+  void leaveOut(Taken taken) {
+    stand(Standing.QUARANTINED, "left-out", "left out by an answer, " + taken.words());
+  }
+
+  /** The report in words a person finds in the inbox, with enough of its hash to be unique. */
+  String name() {
+    String number = report.reportNo().isBlank() ? "" : report.reportNo().strip() + " ";
+    String path = received.path();
+    String file = path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('!')) + 1);
+    String hash = key.document().substring(0, Math.min(6, key.document().length()));
+    String sample = report.samples().size() > 1 ? ", sample " + (key.index() + 1) : "";
+    return (number + file + sample + " (" + hash + ")").replace('|', '/');
   }
 
   boolean stands() {

@@ -22,12 +22,12 @@ final class LotTests {
       AnalysisMaker maker,
       Belonging belonging,
       AnswerBook answers,
-      List<Decision> decisions,
+      Corrections corrections,
       List<Question> questions) {
     this.maker = maker;
     this.belonging = belonging;
     this.answers = answers;
-    this.corrections = new Corrections(decisions);
+    this.corrections = corrections;
     this.questions = questions;
   }
 
@@ -38,7 +38,7 @@ final class LotTests {
       return none(subject, batch, why(subject, all), false);
     }
     List<Held> tests = held.stream().sorted(Comparator.comparing(h -> h.key)).toList();
-    tests.forEach(h -> h.sample = corrections.apply(subject, h.sample));
+    tests.forEach(h -> h.sample = corrections.apply(h, subject));
     boolean provisional = tests.stream().anyMatch(h -> h.provisional);
     List<AccountedAnalysis> made = tests.stream().map(h -> make(h, subject, batch)).toList();
     if (tests.size() == 1) {
@@ -61,7 +61,9 @@ final class LotTests {
         held.batch,
         Optional.of(made),
         List.of(held.key),
-        "report " + held.report.reportNo(),
+        held.note.isEmpty()
+            ? "report " + held.report.reportNo()
+            : "report " + held.report.reportNo() + "; " + held.note,
         provisional);
   }
 
@@ -140,26 +142,40 @@ final class LotTests {
       List<AccountedAnalysis> made,
       String disagreement,
       boolean provisional) {
-    List<String> parts = new ArrayList<>(List.of("tests-disagree", subject, batch));
-    tests.forEach(h -> parts.add(h.key.document() + h.key.index()));
-    String id = QuestionId.of(parts.toArray(String[]::new));
-    String said = answers.find(id).map(a -> a.answer().strip()).orElse("");
-    if (said.equals(TOGETHER)) {
-      return together(tests, made, provisional);
+    Question question = question(subject, batch, tests, disagreement);
+    Optional<Taken> taken = answers.take(question);
+    if (taken.filter(t -> t.is(TOGETHER)).isPresent()) {
+      return noted(together(tests, made, provisional), taken.get());
     }
     for (int i = 0; i < tests.size(); i++) {
-      if (said.equals(choice(tests.get(i)))) {
-        return chosen(tests, i, made.get(i), provisional);
+      String name = tests.get(i).name();
+      if (taken.filter(t -> t.is(name)).isPresent()) {
+        return noted(chosen(tests, i, made.get(i), provisional), taken.get());
       }
     }
     for (Held held : tests) {
       held.stand(
           Standing.QUARANTINED, "tests-disagree", "two tests of the lot disagree: " + disagreement);
     }
-    if (!said.equals(RETEST)) {
-      questions.add(question(id, subject, tests, disagreement));
+    if (taken.isEmpty()) {
+      questions.add(answers.open(question));
     }
-    return none(subject, batch, "two tests of the lot disagree: " + disagreement, provisional);
+    String why = "two tests of the lot disagree: " + disagreement;
+    return none(
+        subject,
+        batch,
+        taken.map(t -> why + "; a retest is awaited, " + t.words()).orElse(why),
+        provisional);
+  }
+
+  private static InForce noted(InForce entry, Taken taken) {
+    return new InForce(
+        entry.subject(),
+        entry.batch(),
+        entry.analysis(),
+        entry.from(),
+        entry.why() + "; answered " + taken.words(),
+        entry.provisional());
   }
 
   private static InForce chosen(
@@ -174,24 +190,15 @@ final class LotTests {
     return one(head, made, provisional);
   }
 
-  private static String choice(Held held) {
-    String document = held.key.document();
-    String number = held.report.reportNo().isBlank() ? "" : held.report.reportNo().strip() + " ";
-    return number
-        + "("
-        + document.substring(0, Math.min(8, document.length()))
-        + "/"
-        + (held.key.index() + 1)
-        + ")";
-  }
-
   private static Question question(
-      String id, String subject, List<Held> tests, String disagreement) {
-    List<String> choices = new ArrayList<>(tests.stream().map(LotTests::choice).toList());
+      String subject, String batch, List<Held> tests, String disagreement) {
+    List<String> parts = new ArrayList<>(List.of("tests-disagree", subject, batch));
+    tests.forEach(h -> parts.add(h.key.document() + h.key.index()));
+    List<String> choices = new ArrayList<>(tests.stream().map(Held::name).toList());
     choices.add(TOGETHER);
     choices.add(RETEST);
     return new Question(
-        id,
+        QuestionId.of(parts.toArray(String[]::new)),
         "tests-disagree",
         "",
         Optional.empty(),

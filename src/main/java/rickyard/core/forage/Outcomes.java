@@ -44,8 +44,10 @@ final class Outcomes {
         held.standing == Standing.IN_FORCE
             || held.reasonCode.equals("combined")
             || held.reasonCode.equals("left-out")
+            || held.reasonCode.equals(Doubtful.SET_APART)
             || held.reasonCode.equals("withdrawal");
     if (held.standing == Standing.QUESTION
+        || held.reasonCode.equals(LotTwice.KIND)
         || held.reasonCode.equals("tests-disagree")
         || (counts && !held.open.isEmpty() && !held.reasonCode.equals("left-out"))) {
       return 0;

@@ -41,4 +41,9 @@ public record Question(
     requireNonNull(proposed, "proposed");
     requireNonNull(why, "why");
   }
+
+  /** The same question with another reason. */
+  Question because(String newWhy) {
+    return new Question(id, kind, document, place, about, question, choices, proposed, newWhy);
+  }
 }

@@ -44,6 +44,26 @@ final class RawFigure {
     return !more && !thousands;
   }
 
+  /** The printed number with a decimal point, once a person has said what its marks are. */
+  static String pointed(String raw, boolean decimal) {
+    String text = raw.strip().replaceAll("(?<=[0-9])[\\s\u00a0\u202f'](?=[0-9])", "");
+    if (!decimal) {
+      return text.replaceAll("(?<=[0-9])[.,](?=[0-9])", "");
+    }
+    int last = Math.max(text.lastIndexOf(','), text.lastIndexOf('.'));
+    return last < 0
+        ? text
+        : text.substring(0, last).replaceAll("(?<=[0-9])[.,](?=[0-9])", "")
+            + "."
+            + text.substring(last + 1);
+  }
+
+  /** The unit behind a number of a person's own. */
+  static Optional<Unit> unitBehind(String said) {
+    Matcher found = FIGURE.matcher(said.strip());
+    return found.matches() ? unit(found.group("rest")) : Optional.empty();
+  }
+
   /** The unit that a printed text names, basis words aside. */
   static Optional<Unit> unit(String text) {
     String bare =

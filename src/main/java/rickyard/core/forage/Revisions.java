@@ -1,5 +1,6 @@
 package rickyard.core.forage;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -7,12 +8,17 @@ import java.util.Optional;
 
 /** Finds which revision of each sample of one series counts, whatever the order of arrival. */
 final class Revisions {
+  private static final String STILL_STANDS = "still stands";
+  private static final String WITHDRAWN = "withdrawn";
+
   private final AnswerBook answers;
   private final List<Question> questions;
+  private final LocalDate asOf;
 
-  Revisions(AnswerBook answers, List<Question> questions) {
+  Revisions(AnswerBook answers, List<Question> questions, LocalDate asOf) {
     this.answers = answers;
     this.questions = questions;
+    this.asOf = asOf;
   }
 
   void settle(List<Held> series) {
@@ -50,9 +56,8 @@ final class Revisions {
       return;
     }
     distinct.stream().filter(h -> !deciding.contains(h)).forEach(Revisions::finalCame);
-    Optional<Held> head = head(deciding, precedence);
+    Optional<Held> head = head(deciding, precedence).or(() -> askWhich(deciding));
     if (head.isEmpty()) {
-      askWhich(deciding);
       return;
     }
     for (Held held : deciding) {
@@ -112,7 +117,7 @@ final class Revisions {
 
   private void preliminary(Held held) {
     held.stand(Standing.QUESTION, "preliminary", "preliminary: the final report is awaited");
-    questions.add(
+    Question question =
         new Question(
             QuestionId.of("preliminary", held.key.document(), held.key.index() + ""),
             "preliminary",
@@ -120,9 +125,27 @@ final class Revisions {
             Optional.empty(),
             held.sample.label().isBlank() ? "report" : held.sample.label(),
             "Preliminary report " + held.report.reportNo() + ": when does the final one come?",
-            List.of(),
+            List.of(Choices.DAY, Choices.LEAVE_OUT),
             "",
-            "A preliminary report never decides."));
+            "A preliminary report never decides.");
+    Optional<Taken> taken = answers.take(question);
+    if (taken.filter(t -> t.is(Choices.LEAVE_OUT)).isPresent()) {
+      held.leaveOut(taken.get());
+      return;
+    }
+    Optional<LocalDate> day = taken.flatMap(t -> Choices.day(t.said()));
+    if (day.filter(d -> !d.isBefore(asOf)).isPresent()) {
+      held.stand(
+          Standing.QUESTION,
+          "preliminary",
+          "preliminary: the final report is expected, " + taken.get().words());
+      return;
+    }
+    questions.add(
+        day.map(
+                d ->
+                    question.because("The final report was expected on " + d + "; it is not here."))
+            .orElseGet(() -> answers.open(question)));
   }
 
   private Optional<Held> head(List<Held> deciding, Precedence precedence) {
@@ -133,14 +156,7 @@ final class Revisions {
         return Optional.of(one);
       }
     }
-    return answers
-        .find(whichId(deciding))
-        .flatMap(
-            a -> deciding.stream().filter(h -> choice(h).equals(a.answer().strip())).findFirst());
-  }
-
-  private static String choice(Held held) {
-    return held.key.document().substring(0, Math.min(12, held.key.document().length()));
+    return Optional.empty();
   }
 
   private static String whichId(List<Held> deciding) {
@@ -151,27 +167,46 @@ final class Revisions {
     return QuestionId.of(keys.toArray(String[]::new));
   }
 
-  private void askWhich(List<Held> deciding) {
+  /** The revision that a person chose; empty if nobody has, and then it is asked. */
+  private Optional<Held> askWhich(List<Held> deciding) {
+    Question question = which(deciding);
+    Optional<Taken> taken = answers.take(question);
+    if (taken.isPresent()) {
+      Optional<Held> chosen = deciding.stream().filter(h -> taken.get().is(h.name())).findFirst();
+      if (chosen.isPresent()) {
+        chosen.get().note = "chosen as the newer revision, " + taken.get().words();
+      } else {
+        deciding.forEach(h -> h.leaveOut(taken.get()));
+      }
+      return chosen;
+    }
     for (Held held : deciding) {
       held.stand(
           Standing.QUESTION,
           "which-revision",
           "the same report with other figures: which is newer?");
     }
+    questions.add(answers.open(question));
+    return Optional.empty();
+  }
+
+  private static Question which(List<Held> deciding) {
+    List<String> choices = new ArrayList<>(deciding.stream().map(Held::name).sorted().toList());
+    choices.add(Choices.LEAVE_OUT);
     Held first = deciding.get(0);
-    questions.add(
-        new Question(
-            whichId(deciding),
-            "which-revision",
-            "",
-            Optional.empty(),
-            "report " + first.report.reportNo(),
-            "Report "
-                + first.report.reportNo()
-                + " came with different figures and nothing tells which is newer: which counts?",
-            deciding.stream().map(Revisions::choice).sorted().toList(),
-            "",
-            "Neither revision, status, date nor a replaced number orders them."));
+    return new Question(
+        whichId(deciding),
+        "which-revision",
+        "",
+        Optional.empty(),
+        "report " + first.report.reportNo(),
+        "Report "
+            + first.report.reportNo()
+            + " came with different figures and nothing tells which is newer: which counts?",
+        choices,
+        "",
+        "Neither revision, status, date nor a replaced number orders them. "
+            + SameContent.difference(first.sample, deciding.get(1).sample));
   }
 
   /** A sample that an amended report no longer holds, though it replaces the sheet it stood on. */
@@ -206,19 +241,9 @@ final class Revisions {
   }
 
   private void askStillStands(Held held) {
-    String id = QuestionId.of("still-stands", held.key.document(), held.key.index() + "");
-    String said = answers.find(id).map(a -> a.answer().strip()).orElse("");
-    if (said.equals("still stands")) {
-      return;
-    }
-    if (said.equals("withdrawn")) {
-      held.stand(Standing.SUPERSEDED, "withdrawn", "no longer in the amended report");
-      return;
-    }
-    held.stand(Standing.QUESTION, "not-in-amendment", "the amended report no longer holds it");
-    questions.add(
+    Question question =
         new Question(
-            id,
+            QuestionId.of("still-stands", held.key.document(), held.key.index() + ""),
             "not-in-amendment",
             held.key.document(),
             Optional.empty(),
@@ -226,8 +251,20 @@ final class Revisions {
             "The amended report no longer holds sample \""
                 + held.sample.label()
                 + "\": does the earlier figure still stand?",
-            List.of("still stands", "withdrawn"),
+            List.of(STILL_STANDS, WITHDRAWN),
             "",
-            "An amended report replaces the whole sheet or only a part of it."));
+            "An amended report replaces the whole sheet or only a part of it.");
+    Optional<Taken> taken = answers.take(question);
+    if (taken.isEmpty()) {
+      held.stand(Standing.QUESTION, "not-in-amendment", "the amended report no longer holds it");
+      questions.add(answers.open(question));
+    } else if (taken.get().is(WITHDRAWN)) {
+      held.stand(
+          Standing.SUPERSEDED,
+          "withdrawn",
+          "no longer in the amended report, " + taken.get().words());
+    } else {
+      held.note = "left out of the amendment, " + taken.get().words();
+    }
   }
 }

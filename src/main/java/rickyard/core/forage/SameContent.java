@@ -1,5 +1,7 @@
 package rickyard.core.forage;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -45,6 +47,21 @@ final class SameContent {
       return Math.abs(a.best() - other.best()) <= slack;
     }
     return a.low() <= other.high() + slack && other.low() <= a.high() + slack;
+  }
+
+  /** The figures in which two samples differ, in words; empty if in none. */
+  static String difference(Sample a, Sample b) {
+    Map<String, Measured> second = figures(b);
+    List<String> words = new ArrayList<>();
+    figures(a)
+        .forEach(
+            (name, value) -> {
+              Measured other = second.get(name);
+              if (other != null && !agree(value, other, true)) {
+                words.add(name + ": " + value.best() + " and " + other.best());
+              }
+            });
+    return words.isEmpty() ? "" : "They differ in " + String.join(", ", words) + ".";
   }
 
   private static Map<String, Measured> figures(Sample sample) {

@@ -2,6 +2,8 @@ package rickyard.core.forage;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * What a settlement found; every list is sorted, whatever the order of arrival.
@@ -12,13 +14,17 @@ import java.util.Optional;
  * @param inForce one entry for each lot of the register, each batch that a certificate names, and
  *     each provisional lot
  * @param reopened values that were replaced
+ * @param answers what became of each answer of the office, by question
+ * @param corrected what was corrected by a person, with what was read
  */
 public record Settled(
     List<SettledSample> samples,
     List<SettledReport> reports,
     List<Question> questions,
     List<InForce> inForce,
-    List<Reopened> reopened) {
+    List<Reopened> reopened,
+    List<AnswerUse> answers,
+    List<Corrected> corrected) {
 
   public Settled {
     samples = List.copyOf(samples);
@@ -26,6 +32,8 @@ public record Settled(
     questions = List.copyOf(questions);
     inForce = List.copyOf(inForce);
     reopened = List.copyOf(reopened);
+    answers = List.copyOf(answers);
+    corrected = List.copyOf(corrected);
   }
 
   /** What counts for a lot (blank batch) or a batch of a feed. */
@@ -33,5 +41,12 @@ public record Settled(
     return inForce.stream()
         .filter(i -> i.subject().equals(subject) && i.batch().equals(batch))
         .findFirst();
+  }
+
+  /** The documents with a figure that a person had to correct: their layout is to be reviewed. */
+  public SortedSet<String> correctedDocuments() {
+    SortedSet<String> documents = new TreeSet<>();
+    corrected.forEach(c -> documents.add(c.key().document()));
+    return documents;
   }
 }

@@ -15,18 +15,26 @@ import java.util.Map;
 public final class Settlement {
   private final AnalysisMaker maker;
   private final Map<AnalyteCode, Analyte> analytes;
+  private final SampleKinds kinds;
+
+  /** A settlement that knows no words for what is not hay. */
+  public Settlement(AnalysisMaker maker, Map<AnalyteCode, Analyte> analytes) {
+    this(maker, analytes, SampleKinds.none());
+  }
 
   /**
    * @param maker makes the analysis of a sample
    * @param analytes the dictionary, for canonical units of answered figures
+   * @param kinds what reports call a sample: hay, or something else
    */
-  public Settlement(AnalysisMaker maker, Map<AnalyteCode, Analyte> analytes) {
+  public Settlement(AnalysisMaker maker, Map<AnalyteCode, Analyte> analytes, SampleKinds kinds) {
     this.maker = requireNonNull(maker, "maker");
     this.analytes = Map.copyOf(analytes);
+    this.kinds = requireNonNull(kinds, "kinds");
   }
 
   /** Settles everything. */
   public Settled settle(Unsettled unsettled) {
-    return new SettlementRun(unsettled, maker, analytes).run();
+    return new SettlementRun(unsettled, maker, analytes, kinds).run();
   }
 }

@@ -13,16 +13,24 @@ final class SettlementRun {
   private final Unsettled unsettled;
   private final AnswerBook answers;
   private final Belonging belonging;
+  private final Doubtful doubtful;
+  private final Corrections corrections;
   private final LotTests tests;
   private final Map<AnalyteCode, Analyte> analytes;
   private final List<Question> questions = new ArrayList<>();
 
-  SettlementRun(Unsettled unsettled, AnalysisMaker maker, Map<AnalyteCode, Analyte> analytes) {
+  SettlementRun(
+      Unsettled unsettled,
+      AnalysisMaker maker,
+      Map<AnalyteCode, Analyte> analytes,
+      SampleKinds kinds) {
     this.unsettled = unsettled;
     this.analytes = analytes;
     this.answers = new AnswerBook(unsettled.answers());
     this.belonging = new Belonging(unsettled.lots(), unsettled.batches(), answers);
-    this.tests = new LotTests(maker, belonging, answers, unsettled.decisions(), questions);
+    this.doubtful = new Doubtful(answers, kinds, unsettled.lots());
+    this.corrections = new Corrections(unsettled.decisions());
+    this.tests = new LotTests(maker, belonging, answers, corrections, questions);
   }
 
   Settled run() {
@@ -31,10 +39,11 @@ final class SettlementRun {
     for (Received received : distinct()) {
       all.addAll(desk.open(received));
     }
-    Revisions revisions = new Revisions(answers, questions);
+    Revisions revisions = new Revisions(answers, questions, unsettled.asOf());
     Series.of(all).forEach(revisions::settle);
     withoutCopies(all);
     all.forEach(this::belong);
+    new LotTwice(answers).settle(all);
     List<InForce> inForce = inForce(all);
     all.stream().filter(SettlementRun::asks).forEach(h -> questions.addAll(h.open));
     questions.sort(Comparator.comparing(Question::id));
@@ -43,7 +52,9 @@ final class SettlementRun {
         Outcomes.of(all),
         questions,
         inForce,
-        Outcomes.reopened(all, unsettled.decisions()));
+        Outcomes.reopened(all, unsettled.decisions()),
+        answers.uses(),
+        corrections.made());
   }
 
   /** Copies, replaced and left-out samples ask nothing: nobody needs the answer. */
@@ -96,47 +107,16 @@ final class SettlementRun {
       belonging.find(held);
       return;
     }
+    if (doubtful.isSetApart(held, belonging.isCertain(held))) {
+      return;
+    }
     belonging.settle(held);
     if (held.stands() && held.blocked) {
       held.stand(Standing.QUESTION, "open-doubt", "the report waits for an answer");
     }
     if (held.stands()) {
-      olderThanLot(held);
+      doubtful.settle(held);
     }
-  }
-
-  private void olderThanLot(Held held) {
-    boolean older =
-        belonging
-            .findLot(held.subject)
-            .filter(l -> held.batch.isEmpty())
-            .flatMap(Lot::harvestedOn)
-            .flatMap(h -> held.sample.sampledOn().filter(s -> s.isBefore(h)))
-            .isPresent();
-    if (!older) {
-      return;
-    }
-    String id = QuestionId.of("older-than-lot", held.key.document(), held.key.index() + "");
-    String said = answers.find(id).map(a -> a.answer().strip()).orElse("");
-    if (said.equals("take it")) {
-      return;
-    }
-    if (said.equals("leave out")) {
-      held.stand(Standing.QUARANTINED, "left-out", "left out by an answer");
-      return;
-    }
-    held.stand(Standing.QUESTION, "older-than-lot", "sampled before the lot was harvested");
-    held.open.add(
-        new Question(
-            id,
-            "older-than-lot",
-            held.key.document(),
-            Optional.empty(),
-            held.subject,
-            "The sample was taken before lot " + held.subject + " was harvested: is it this lot?",
-            List.of("take it", "leave out"),
-            "leave out",
-            "A report of an earlier year's hay may carry the same name."));
   }
 
   private List<InForce> inForce(List<Held> all) {

@@ -18,13 +18,15 @@ final class Withheld {
           AnalyteCode.NSC_WSC,
           AnalyteCode.NSC_ESC);
 
+  private static final String LEFT_OUT = "left out by a person";
+
   private final SortedMap<AnalyteCode, String> reasons = new TreeMap<>();
 
   Withheld(Sample sample) {
     sample.doubts().forEach(d -> byDoubt(sample, d));
     sample.readings().stream().filter(r -> !r.isSettled()).forEach(r -> byReading(sample, r));
     sample.checks().forEach(c -> byCheck(sample, c));
-    if (reasons.containsKey(AnalyteCode.DM) || reasons.containsKey(AnalyteCode.MOISTURE)) {
+    if (holdsWater()) {
       for (AnalyteCode code : HANG_ON_DRY_MATTER) {
         reasons.putIfAbsent(code, "dry matter is in doubt");
       }
@@ -33,15 +35,14 @@ final class Withheld {
 
   /** A doubt about an analyte with no reading that carries its code holds the whole analyte. */
   private void byDoubt(Sample sample, Doubt doubt) {
-    if (!doubt.about().matches("[A-Z][A-Z0-9_]*")) {
-      return;
-    }
-    AnalyteCode code = new AnalyteCode(doubt.about());
-    boolean carried =
-        sample.readings().stream()
-            .anyMatch(r -> r.analyte().equals(code) && r.doubt().equals(doubt.code()));
-    if (!carried) {
-      reasons.putIfAbsent(code, "waits for an answer: " + doubt.code());
+    for (String analyte : doubt.analytes()) {
+      AnalyteCode code = new AnalyteCode(analyte);
+      boolean carried =
+          sample.readings().stream()
+              .anyMatch(r -> r.analyte().equals(code) && r.doubt().equals(doubt.code()));
+      if (!carried) {
+        reasons.putIfAbsent(code, "waits for an answer: " + doubt.code());
+      }
     }
   }
 
@@ -54,28 +55,42 @@ final class Withheld {
       reasons.putIfAbsent(
           reading.analyte(),
           reading.doubt().equals("left-out")
-              ? "left out by a person"
+              ? LEFT_OUT
               : "waits for an answer: " + reading.doubt());
     }
   }
 
+  /** A broken relation holds its analytes until a person has answered for every doubt in it. */
   private void byCheck(Sample sample, Check check) {
-    if (check.holds() || check.kind() == Check.Kind.SOFT) {
+    if (check.holds() || check.kind() == Check.Kind.SOFT || isAnsweredFor(sample, check)) {
       return;
     }
     for (AnalyteCode code : check.analytes()) {
-      boolean answered =
-          sample.readings().stream()
-              .filter(r -> r.analyte().equals(code))
-              .anyMatch(Withheld::isAnswered);
-      if (!answered) {
-        reasons.putIfAbsent(code, "the figures contradict each other: " + check.words());
-      }
+      reasons.putIfAbsent(code, "the figures contradict each other: " + check.words());
     }
+  }
+
+  private static boolean isAnsweredFor(Sample sample, Check check) {
+    List<Reading> touched =
+        sample.readings().stream().filter(r -> check.analytes().contains(r.analyte())).toList();
+    boolean open = touched.stream().anyMatch(r -> !r.isSettled() && !r.doubt().equals("left-out"));
+    return !open && touched.stream().anyMatch(r -> isAnswered(r) || r.doubt().equals("left-out"));
   }
 
   private static boolean isAnswered(Reading reading) {
     return reading.value().map(v -> v.evidence() instanceof Evidence.Answered).orElse(false);
+  }
+
+  /**
+   * Whether dry matter is in doubt: it or moisture is, unless a person left one of them out and the
+   * other stands.
+   */
+  boolean holdsWater() {
+    String dry = reasons.getOrDefault(AnalyteCode.DM, "");
+    String wet = reasons.getOrDefault(AnalyteCode.MOISTURE, "");
+    boolean oneLeftOut =
+        (dry.equals(LEFT_OUT) && wet.isEmpty()) || (wet.equals(LEFT_OUT) && dry.isEmpty());
+    return !(dry.isEmpty() && wet.isEmpty()) && !oneLeftOut;
   }
 
   boolean holds(AnalyteCode code) {

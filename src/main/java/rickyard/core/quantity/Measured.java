@@ -106,6 +106,11 @@ public record Measured(
     return new Measured(unit, basis, best, low, high, lower, upper, u, newEvidence);
   }
 
+  /** The same number said of another basis: for a basis that was misread, never a conversion. */
+  public Measured onBasis(Basis other) {
+    return new Measured(unit, other, best, low, high, lower, upper, u, evidence);
+  }
+
   /** The same content in another unit of the same dimension; basis and evidence stay. */
   public Measured in(Unit target) {
     return new Measured(

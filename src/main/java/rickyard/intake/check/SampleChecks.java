@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Check;
@@ -29,8 +30,22 @@ public final class SampleChecks {
     this.figures = figures;
   }
 
-  /** Tries every relation for which the figures are there. */
-  public static Checked of(Figures figures) {
+  /**
+   * Tries every relation for which the figures are there.
+   *
+   * @param prints how each figure is printed
+   * @param material what the report calls the sample; may be empty
+   * @param usual what is usual in which material
+   */
+  public static Checked of(
+      Figures figures, SortedMap<AnalyteCode, Print> prints, String material, List<Usual> usual) {
+    return of(figures)
+        .plus(OtherBasis.of(figures))
+        .plus(OddPrint.of(prints))
+        .plus(UnlikeMaterial.of(figures, material, usual));
+  }
+
+  private static Checked of(Figures figures) {
     SampleChecks run = new SampleChecks(figures);
     RatioTest ratios = RatioTest.of(figures);
     run.checks.addAll(ratios.checks());

@@ -17,10 +17,16 @@ enum ContentKind {
   PDF("pdf"),
   ZIP("zip"),
   MAIL("mail"),
+  /** The box in which one mail program hides attachments from all others. */
+  WRAPPED_MAIL("mail"),
   HTML("html"),
   TEXT("csv"),
   IMAGE("image"),
   WORKBOOK("workbook"),
+  /** A workbook as one XML file. */
+  FLAT_WORKBOOK("workbook"),
+  /** The box that old office programs put their documents in. */
+  COMPOUND("other"),
   DOCUMENT("document"),
   ARCHIVE("archive"),
   OTHER("other");
@@ -68,6 +74,12 @@ enum ContentKind {
     if (head.contains("%PDF-")) {
       return PDF;
     }
+    if (starts(bytes, 0xD0, 0xCF, 0x11, 0xE0)) {
+      return COMPOUND;
+    }
+    if (starts(bytes, 0x78, 0x9F, 0x3E, 0x22)) {
+      return WRAPPED_MAIL;
+    }
     String type = detected(bytes);
     if (type.equals("application/zip") || head.startsWith("PK\u0003\u0004")) {
       return ZIP;
@@ -93,6 +105,12 @@ enum ContentKind {
     }
     if (type.equals("application/rtf") || type.contains("msword")) {
       return DOCUMENT;
+    }
+    if (head.contains("office:document") && head.contains(".spreadsheet")) {
+      return FLAT_WORKBOOK;
+    }
+    if (head.contains("progid=\"Excel.Sheet\"")) {
+      return WORKBOOK;
     }
     if (type.endsWith("xml") || type.equals("application/json")) {
       return looksLikeHtml(head) ? HTML : OTHER;
@@ -128,6 +146,15 @@ enum ContentKind {
   private static boolean looksLikeHtml(String head) {
     String lower = head.replace("\0", "").toLowerCase(Locale.ROOT);
     return lower.contains("<html") || lower.contains("<!doctype html") || lower.contains("<table");
+  }
+
+  private static boolean starts(byte[] bytes, int... mark) {
+    for (int at = 0; at < mark.length; at++) {
+      if (at >= bytes.length || (bytes[at] & 0xFF) != mark[at]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static String head(byte[] bytes, int length) {

@@ -2,31 +2,51 @@ package rickyard.intake.grid;
 
 import static java.util.Objects.requireNonNull;
 
+import java.io.ByteArrayInputStream;
+import java.util.Optional;
 import java.util.function.Supplier;
+import rickyard.intake.grid.book.CompoundFile;
+import rickyard.intake.grid.book.OpenWorkbook;
 import rickyard.intake.grid.csv.TextTables;
+import rickyard.intake.grid.ocr.Recogniser;
+import rickyard.intake.grid.ocr.ScannedPages;
 import rickyard.intake.grid.pdf.PdfPages;
 
 /**
  * Opens any document: its content, never its name, decides how.
  *
- * <p>Text tables, PDF and HTML become cells; mails and zips become parts; everything else becomes a
- * plain reason. Errors of the libraries stay inside: whatever the bytes are, there is a result.
+ * <p>Text tables, workbooks, PDF and HTML become cells; mails and zips become parts; everything
+ * else becomes a plain reason. Errors of the libraries stay inside: whatever the bytes are, there
+ * is a result.
  */
 public final class DocumentReader implements GridReader {
   private final ReadLimits limits;
+  private final Optional<Recogniser> recogniser;
   private final ReadingProgress progress;
 
-  public DocumentReader(ReadLimits limits) {
-    this(limits, ReadingProgress.none());
-  }
-
-  /** A reader that tells how far it is in a long document. */
-  public DocumentReader(ReadLimits limits, ReadingProgress progress) {
+  /**
+   * A reader that tells how far it is in a long document.
+   *
+   * @param recogniser what reads pictures; without one they are refused
+   */
+  public DocumentReader(
+      ReadLimits limits, Optional<Recogniser> recogniser, ReadingProgress progress) {
     this.limits = requireNonNull(limits, "limits");
+    this.recogniser = requireNonNull(recogniser, "recogniser");
     this.progress = requireNonNull(progress, "progress");
   }
 
-  /** A reader with {@link ReadLimits#DEFAULT}. */
+  /** A reader that tells nobody how far it is. */
+  public DocumentReader(ReadLimits limits, Optional<Recogniser> recogniser) {
+    this(limits, recogniser, ReadingProgress.none());
+  }
+
+  /** A reader that reads no pictures. */
+  public DocumentReader(ReadLimits limits) {
+    this(limits, Optional.empty());
+  }
+
+  /** A reader with {@link ReadLimits#DEFAULT} that reads no pictures. */
   public DocumentReader() {
     this(ReadLimits.DEFAULT);
   }
@@ -53,17 +73,26 @@ public final class DocumentReader implements GridReader {
 
   private Opened opened(ContentKind kind, byte[] bytes) {
     return switch (kind) {
-      case PDF -> PdfPages.read(bytes, limits, progress);
+      case PDF -> pdf(bytes);
       case ZIP -> new ZipParts(limits).open(bytes);
       case MAIL -> new MailParts(limits).open(bytes);
+      case WRAPPED_MAIL ->
+          kind.refused(
+              "unsupported-kind",
+              "The attachments lie in a winmail.dat, which is not read; ask the sender to send them"
+                  + " as plain files.");
       case HTML -> new HtmlTables(limits).open(bytes);
       case TEXT -> TextTables.read(bytes, limits);
       case IMAGE ->
-          kind.refused("no-text", "The file is a picture; type the figures in or ask for a file.");
+          recogniser
+              .map(r -> ScannedPages.image(bytes, r, limits))
+              .orElseThrow(() -> noRecogniser("picture"));
+      case COMPOUND -> CompoundFile.read(bytes, limits);
+      case FLAT_WORKBOOK -> OpenWorkbook.read(new ByteArrayInputStream(bytes), limits);
       case WORKBOOK ->
           kind.refused(
               "unsupported-kind",
-              "Workbooks are not read yet; save each sheet as CSV and put that in the inbox.");
+              "This form of workbook is not read; save it as .xlsx and put that in the inbox.");
       case DOCUMENT ->
           kind.refused(
               "unsupported-kind",
@@ -77,6 +106,29 @@ public final class DocumentReader implements GridReader {
               "unsupported-kind",
               "This kind of file is not read; ask for the report as CSV or as PDF with text.");
     };
+  }
+
+  /** Text first; a PDF that holds none is a scan. */
+  private Opened pdf(byte[] bytes) {
+    try {
+      return PdfPages.read(bytes, limits, progress);
+    } catch (UnreadableException reason) {
+      if (!reason.code().equals("no-text")) {
+        throw reason;
+      }
+      return recogniser
+          .map(r -> ScannedPages.pdf(bytes, r, limits))
+          .orElseThrow(() -> noRecogniser("scan"));
+    }
+  }
+
+  private static UnreadableException noRecogniser(String what) {
+    return new UnreadableException(
+        "no-text",
+        "It is a "
+            + what
+            + ", and no OCR program is installed to read it: install tesseract, type the figures"
+            + " in, or ask the laboratory for its file.");
   }
 
   /**

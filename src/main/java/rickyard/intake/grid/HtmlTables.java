@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -59,6 +60,12 @@ final class HtmlTables {
           "pre");
   private static final Set<String> UNSEEN =
       Set.of("script", "style", "template", "noscript", "head", "title", "object", "iframe");
+
+  private static final String WHITE_WORD =
+      "(?:white|#fff(?:fff)?|rgb\\(255,255,255\\)|transparent)(?:!important)?(?:;|$)";
+  private static final Pattern WHITE = Pattern.compile("(?:^|;)color:" + WHITE_WORD);
+  private static final Pattern GROUND_WHITE =
+      Pattern.compile("(?:^|;)background(?:-color)?:" + WHITE_WORD);
 
   private final ReadLimits limits;
   private final List<Row> rows = new ArrayList<>();
@@ -179,11 +186,30 @@ final class HtmlTables {
             || style.contains("display:none")
             || style.contains("visibility:hidden")
             || style.matches("(?s).*font-size:0(\\.0*)?(px|pt|em|%|;|$).*")
-            || style.matches("(?s).*opacity:0(\\.0*)?(;|$).*");
+            || style.matches("(?s).*opacity:0(\\.0*)?(;|$).*")
+            || (isWhite(element, style) && !isOnColour(element));
     if (hidden && element.hasText()) {
       cautions.add("hidden-text");
     }
     return !hidden;
+  }
+
+  private static boolean isWhite(Element element, String style) {
+    return WHITE.matcher(style).find()
+        || WHITE.matcher(";color:" + element.attr("color").toLowerCase(Locale.ROOT)).find();
+  }
+
+  /** Whether the element or one around it has a ground of its own, white for certain or not. */
+  private static boolean isOnColour(Element element) {
+    for (Element each = element; each != null; each = each.parent()) {
+      String style = each.attr("style").toLowerCase(Locale.ROOT).replaceAll("\\s", "");
+      String ground = each.attr("bgcolor").toLowerCase(Locale.ROOT);
+      boolean styled = style.contains("background");
+      if (styled || !ground.isBlank()) {
+        return !GROUND_WHITE.matcher(style).find() && !ground.matches("white|#?fff(fff)?");
+      }
+    }
+    return false;
   }
 
   private static int span(Element cell, String attribute) {

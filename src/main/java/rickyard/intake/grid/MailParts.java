@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.james.mime4j.MimeException;
 import org.apache.james.mime4j.codec.DecodeMonitor;
 import org.apache.james.mime4j.dom.Body;
@@ -28,6 +29,11 @@ import org.apache.james.mime4j.stream.MimeConfig;
  * <p>Of a body sent in two forms the HTML one counts, because a table keeps its columns there.
  */
 final class MailParts {
+  /** Fewer lines than these may begin with 'greater than' and mean it. */
+  private static final int LEAST_QUOTED = 3;
+
+  private static final Pattern QUOTED = Pattern.compile("(?m)^(?:> ?)+");
+
   private final ReadLimits limits;
 
   MailParts(ReadLimits limits) {
@@ -70,7 +76,7 @@ final class MailParts {
         take(inner, parts, level + 1);
       }
     } else if (body != null) {
-      byte[] content = content(body);
+      byte[] content = unquoted(entity, content(body));
       if (content.length > 0) {
         if (parts.size() == limits.parts()) {
           throw PartName.tooMany(limits);
@@ -118,6 +124,17 @@ final class MailParts {
           default -> "";
         };
     return (ending.equals(".txt") || ending.equals(".html") ? "body-" : "part-") + number + ending;
+  }
+
+  /** A forwarded table stands behind marks of quotation; without them it is the table again. */
+  private static byte[] unquoted(Entity entity, byte[] content) {
+    boolean body = entity.getFilename() == null && "text/plain".equals(entity.getMimeType());
+    // Bytes beyond ASCII stay what they are: only marks and blanks at the head of a line go.
+    String text = body ? new String(content, StandardCharsets.ISO_8859_1) : "";
+    if (text.lines().filter(line -> line.startsWith(">")).count() < LEAST_QUOTED) {
+      return content;
+    }
+    return QUOTED.matcher(text).replaceAll("").getBytes(StandardCharsets.ISO_8859_1);
   }
 
   private byte[] content(Body body) throws IOException {

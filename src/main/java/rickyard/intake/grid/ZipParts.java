@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
@@ -24,30 +25,15 @@ final class ZipParts {
             .setIgnoreLocalFileHeader(false)
             .get()) {
       List<ZipArchiveEntry> entries = Collections.list(zip.getEntries());
-      ContentKind office = officeKind(entries);
-      if (office != ContentKind.ZIP) {
-        return office.refused(
-            "unsupported-kind",
-            office == ContentKind.WORKBOOK
-                ? "Workbooks are not read yet; save each sheet as CSV and put that in the inbox."
-                : "Office documents are not read; save it as PDF and put that in the inbox.");
+      Optional<Opened> office = OfficeZip.open(bytes, zip, entries, limits);
+      if (office.isPresent()) {
+        return office.get();
       }
       return new Opened.Parts(ContentKind.ZIP.label(), parts(zip, entries));
     } catch (IOException broken) {
       throw new UnreadableException(
           "damaged", "The zip archive is damaged and cannot be unpacked; ask for it again.");
     }
-  }
-
-  private static ContentKind officeKind(List<ZipArchiveEntry> entries) {
-    boolean packaged = false;
-    boolean sheets = false;
-    for (ZipArchiveEntry entry : entries) {
-      String name = entry.getName();
-      packaged |= name.equals("[Content_Types].xml") || name.equals("mimetype");
-      sheets |= name.startsWith("xl/") || name.equals("content.xml");
-    }
-    return packaged ? sheets ? ContentKind.WORKBOOK : ContentKind.DOCUMENT : ContentKind.ZIP;
   }
 
   private List<Part> parts(ZipFile zip, List<ZipArchiveEntry> entries) throws IOException {

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.forage.AnalyteCode;
+import rickyard.intake.check.Usual;
 
 /**
  * What the reader knows of words: the analytes with their units, and every spelling in every
@@ -26,6 +27,7 @@ public final class Dictionary implements Serializable {
 
   private final SortedMap<AnalyteCode, AnalyteRule> analytes;
   private final Map<String, List<Phrase>> byFirstWord;
+  private final List<Usual> usual;
   private final String digest;
 
   /**
@@ -33,13 +35,16 @@ public final class Dictionary implements Serializable {
    *
    * @param analytes the rules, one for each code
    * @param phrases the spellings
+   * @param usual what is usual in which material
    * @param digest identifies the tables that it was made from
    */
-  public Dictionary(List<AnalyteRule> analytes, List<Phrase> phrases, String digest) {
+  public Dictionary(
+      List<AnalyteRule> analytes, List<Phrase> phrases, List<Usual> usual, String digest) {
     SortedMap<AnalyteCode, AnalyteRule> rules = new TreeMap<>();
     analytes.forEach(rule -> rules.put(rule.analyte().code(), rule));
     this.analytes = Collections.unmodifiableSortedMap(rules);
     this.byFirstWord = index(phrases);
+    this.usual = List.copyOf(usual);
     this.digest = digest;
   }
 
@@ -59,6 +64,11 @@ public final class Dictionary implements Serializable {
   /** The analytes by code. */
   public SortedMap<AnalyteCode, AnalyteRule> analytes() {
     return analytes;
+  }
+
+  /** What is usual in which material. */
+  List<Usual> usual() {
+    return usual;
   }
 
   /** SHA-256 of the tables behind it. */

@@ -11,6 +11,7 @@ import rickyard.core.forage.ReportStatus;
 import rickyard.core.forage.Sample;
 import rickyard.intake.grid.Grid;
 import rickyard.intake.grid.ReadingProgress;
+import rickyard.intake.grid.ocr.ScannedPages;
 
 /**
  * Reads a grid as a laboratory's report. A function of the grid and the dictionary: no clock, no
@@ -30,7 +31,9 @@ public final class Interpreter {
           "hidden-text",
           "struck-text",
           "turned-text",
-          "control-characters");
+          "control-characters",
+          // Asked for each sample, with all that was read.
+          ScannedPages.CAUTION);
 
   private final Dictionary dictionary;
   private final ReadingProgress progress;
@@ -70,7 +73,8 @@ public final class Interpreter {
       return none(lines);
     }
     Dates.Order order = Dates.order(dates(walk, drafts));
-    SampleWriter writer = new SampleWriter(walk, order);
+    SampleWriter writer =
+        new SampleWriter(walk, order, grid.cautions().contains(ScannedPages.CAUTION));
     List<Sample> samples = new ArrayList<>(drafts.size());
     for (SampleDraft draft : drafts) {
       samples.add(writer.write(draft));
@@ -116,6 +120,7 @@ public final class Interpreter {
     cautions.stream()
         .filter(c -> !HARMLESS.contains(c))
         .forEach(c -> notes.add(Doubts.ofCaution(c)));
+    Doubts.ofSamples(samples).ifPresent(notes::add);
     Optional<LocalDate> reported =
         Doubts.date(front.field("reported"), order, "report date", notes);
     return new Report(

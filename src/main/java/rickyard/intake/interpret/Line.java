@@ -28,7 +28,7 @@ record Line(int page, int row, List<Piece> pieces) {
   boolean isItem() {
     boolean open = false;
     for (Piece piece : pieces) {
-      if (open && piece.isFigure()) {
+      if (open && piece.result().isPresent()) {
         return true;
       }
       open |= piece.isLabel();

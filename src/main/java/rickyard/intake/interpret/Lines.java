@@ -60,7 +60,8 @@ final class Lines {
       for (Row row : page.rows()) {
         boolean behindField = false;
         for (Cell cell : row.cells()) {
-          if (!behindField) {
+          // A number stored as a number tells nothing of how the text writes its own.
+          if (!behindField && cell.nature() == Cell.Nature.PRINTED) {
             split(cell, row).forEach(c -> figures.add(c.text()));
           }
           behindField = FieldMark.read(dictionary, cell.text()).isPresent();
@@ -114,7 +115,8 @@ final class Lines {
         cell.text().substring(from, to).strip(),
         cell.left() + from * perChar,
         cell.left() + to * perChar,
-        cell.column());
+        cell.column(),
+        cell.nature());
   }
 
   private List<Cell> figure(Cell cell, Row row) {
@@ -154,6 +156,6 @@ final class Lines {
     return Optional.of(
         List.of(
             new Cell(head, cell.left(), border, cell.column()),
-            new Cell(tail, border, cell.right(), cell.column() + (free ? 1 : 0))));
+            new Cell(tail, border, cell.right(), cell.column() + (free ? 1 : 0), cell.nature())));
   }
 }

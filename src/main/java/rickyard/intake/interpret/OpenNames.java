@@ -46,13 +46,16 @@ final class OpenNames {
     if (meanings.size() > 1 || isSpare(name)) {
       return Optional.empty();
     }
-    String doubt =
-        switch (name) {
-          case "NITRATE" -> "nitrate-form-unknown";
-          case "SUGAR" -> "sugar-not-defined";
-          default -> "nsc-definition-unknown";
-        };
-    return Optional.of(open.trouble().isEmpty() ? open.withTrouble(doubt) : open);
+    return Optional.of(open.trouble().isEmpty() ? open.withTrouble(doubt(name)) : open);
+  }
+
+  /** The question about an open name. */
+  static String doubt(String name) {
+    return switch (name) {
+      case "NITRATE" -> "nitrate-form-unknown";
+      case "SUGAR" -> "sugar-not-defined";
+      default -> "nsc-definition-unknown";
+    };
   }
 
   /** 'Sugar' beside WSC adds nothing: the limits are in WSC. Beside ESC alone it may be the WSC. */

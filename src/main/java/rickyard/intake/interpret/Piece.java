@@ -43,7 +43,14 @@ record Piece(
   static Piece of(Reading reading, int page, int row, Cell cell) {
     Dictionary dictionary = reading.dictionary();
     String text = cell.text();
-    Optional<Figure> figure = figure(reading, text);
+    Optional<Figure> figure =
+        switch (cell.nature()) {
+          case PRINTED -> figure(reading, text);
+          case STORED, COMPUTED -> figure(reading.as(Dialect.POINT), text);
+          case RESHAPED -> Optional.of(Figure.troubled("shown-otherwise", "", ""));
+          case FAILED -> Optional.of(Figure.troubled("error-in-cell", "", ""));
+          case DATED -> Optional.empty();
+        };
     String rest = figure.map(Figure::rest).orElse("");
     return new Piece(
         page,
@@ -65,7 +72,11 @@ record Piece(
    * @param legend what it says its marks stand for
    * @param certain whether columns are certain
    */
-  record Reading(Dictionary dictionary, Dialect dialect, Legend legend, boolean certain) {}
+  record Reading(Dictionary dictionary, Dialect dialect, Legend legend, boolean certain) {
+    Reading as(Dialect other) {
+      return new Reading(dictionary, other, legend, certain);
+    }
+  }
 
   /** The same text in another place. */
   Piece at(int otherPage, int otherRow, Cell other) {
@@ -108,7 +119,19 @@ record Piece(
       return cell;
     }
     double right = cell.left() + (cell.right() - cell.left()) * (all - rest) / all;
-    return new Cell(cell.text(), cell.left(), right, cell.column());
+    return new Cell(cell.text(), cell.left(), right, cell.column(), cell.nature());
+  }
+
+  /** What stands here if the column holds results: there a day is a figure that got lost. */
+  Optional<Figure> result() {
+    return cell.nature() == Cell.Nature.DATED
+        ? Optional.of(Figure.troubled("date-in-result", "", ""))
+        : figure;
+  }
+
+  /** Why a figure in this cell must wait although it can be read; empty if nothing is wrong. */
+  String trouble() {
+    return cell.nature() == Cell.Nature.COMPUTED ? "formula-in-result" : "";
   }
 
   boolean isFigure() {

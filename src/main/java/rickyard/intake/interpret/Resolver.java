@@ -23,25 +23,28 @@ final class Resolver {
     AnalyteRule rule = finding.label().rule();
     String basis = basis(finding, rule.analyte());
     if (finding.figure().isTroubled()) {
-      return new Resolved(finding, basis, Optional.empty(), finding.figure().trouble());
+      return new Resolved(finding, basis, Optional.empty(), finding.figure().trouble())
+          .withUnit(unit(finding, rule).unit());
     }
     String trouble = censoring(finding);
-    if (!trouble.isEmpty()) {
-      return new Resolved(finding, basis, Optional.empty(), trouble);
-    }
     Choice unit = unit(finding, rule);
+    if (!trouble.isEmpty()) {
+      return new Resolved(finding, basis, Optional.empty(), trouble).withUnit(unit.unit());
+    }
     if (unit.unit().isEmpty()) {
       String why = finding.trouble().isEmpty() ? unit.trouble() : finding.trouble();
       return new Resolved(finding, basis, Optional.empty(), why);
     }
     if (basis.isEmpty()) {
       String why = finding.trouble().isEmpty() ? basisTrouble(finding) : finding.trouble();
-      return new Resolved(finding, "", Optional.empty(), why);
+      return new Resolved(finding, "", Optional.empty(), why)
+          .withUnit(unit.unit())
+          .withBare(value(finding, unit.unit().get(), Basis.NONE).in(rule.analyte().unit()));
     }
     Measured value = value(finding, unit.unit().get(), basisOf(basis)).in(rule.analyte().unit());
     boolean possible = value.best() <= rule.ceiling() && value.lower() <= rule.ceiling();
     String why = possible ? finding.trouble() : "implausible-figure";
-    return new Resolved(finding, basis, Optional.of(value), why);
+    return new Resolved(finding, basis, Optional.of(value), why).withUnit(unit.unit());
   }
 
   private record Choice(Optional<Unit> unit, String trouble) {}
@@ -88,7 +91,8 @@ final class Resolver {
         : new Choice(Optional.empty(), "unit-not-possible");
   }
 
-  private static boolean isPossible(Finding finding, AnalyteRule rule, Unit unit) {
+  /** Whether a figure in this unit stays below what is possible for its analyte. */
+  static boolean isPossible(Finding finding, AnalyteRule rule, Unit unit) {
     double number = finding.figure().number().doubleValue();
     return unit.convert(number, rule.analyte().unit()) <= rule.ceiling();
   }

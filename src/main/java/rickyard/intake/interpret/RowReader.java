@@ -140,7 +140,8 @@ final class RowReader {
     for (int i = 0; i < item.pieces().size(); i++) {
       Piece piece = item.pieces().get(i);
       Heading heading = item.headings().get(i);
-      if (!piece.isFigure() || heading.isForeign()) {
+      boolean taken = heading.isResult() ? piece.result().isPresent() : piece.isFigure();
+      if (!taken || heading.isForeign()) {
         continue;
       }
       if (heading.isLimitOfDetection()) {
@@ -182,7 +183,7 @@ final class RowReader {
       String trouble) {
     Piece piece = item.pieces().get(i);
     Heading heading = item.headings().get(i);
-    Figure figure = piece.figure().orElseThrow();
+    Figure figure = piece.result().orElseThrow();
     if (figure.form() == Form.ABSENT) {
       return;
     }
@@ -225,7 +226,14 @@ final class RowReader {
                 rawUnit(item, piece, heading),
                 method(item, piece, heading),
                 limit,
-                heading.isTornBetweenBases() ? "column-not-known" : trouble));
+                trouble(piece, heading, trouble)));
+  }
+
+  private static String trouble(Piece piece, Heading heading, String ofColumn) {
+    if (!piece.trouble().isEmpty()) {
+      return piece.trouble();
+    }
+    return heading.isTornBetweenBases() ? "column-not-known" : ofColumn;
   }
 
   private static void sayRow(Item item, List<Said<Unit>> units, List<Said<String>> bases) {

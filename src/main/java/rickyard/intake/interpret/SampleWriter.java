@@ -2,9 +2,7 @@ package rickyard.intake.interpret;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
@@ -16,13 +14,17 @@ import rickyard.core.forage.Doubt;
 import rickyard.core.forage.Sample;
 import rickyard.core.quantity.Measured;
 import rickyard.intake.check.Checked;
+import rickyard.intake.check.Decisive;
 import rickyard.intake.check.Figures;
+import rickyard.intake.check.Print;
 import rickyard.intake.check.SampleChecks;
 
 /**
  * Turns a draft into a sample: one figure for each analyte, open names settled, relations tried.
  */
 final class SampleWriter {
+  private static final String UNUSUAL = "outside-usual-range";
+
   private final Walk walk;
 
   /** Straw holds so little of all but fibre that the low ends meant for hay would always ask. */
@@ -31,11 +33,18 @@ final class SampleWriter {
   private static final Pattern STRAW =
       Pattern.compile("(?i)\\b(?:straw|\\p{L}*stroh|paille|paja|\\p{L}*stro)\\b");
   private final Dates.Order order;
+  private final boolean scanned;
   private final List<Untaken> untaken = new ArrayList<>();
 
-  SampleWriter(Walk walk, Dates.Order order) {
+  /**
+   * A writer of the samples of one document.
+   *
+   * @param scanned whether a program read it from a picture: then every figure waits for a person
+   */
+  SampleWriter(Walk walk, Dates.Order order, boolean scanned) {
     this.walk = walk;
     this.order = order;
+    this.scanned = scanned;
   }
 
   List<Untaken> untaken() {
@@ -47,10 +56,22 @@ final class SampleWriter {
     Settled settled = Settled.of(Proofs.apply(taken));
     List<Resolved> named =
         new OpenNames(walk.dictionary(), walk.statements(), settled.chosen()).settle();
-    Checked checked = SampleChecks.of(figures(named, settled));
+    Checked checked =
+        SampleChecks.of(
+            figures(named, settled),
+            prints(named),
+            draft.field("material"),
+            walk.dictionary().usual());
     boolean straw = isStraw(draft);
-    List<Resolved> last = named.stream().map(r -> held(r, checked, settled, straw)).toList();
-    List<Doubt> doubts = doubts(last);
+    List<Resolved> last =
+        withPage(named.stream().map(r -> held(r, checked, settled, straw)).toList(), checked)
+            .stream()
+            .map(this::unconfirmed)
+            .toList();
+    List<Doubt> doubts = new ArrayList<>(Groups.of(last));
+    if (scanned) {
+      doubts.add(0, ScanDoubts.of(draft, walk.front(), last));
+    }
     Optional<LocalDate> sampledOn =
         Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
     return new Sample(
@@ -107,28 +128,54 @@ final class SampleWriter {
         resolved
             .value()
             .filter(
-                v ->
-                    v.upper() < rule.usualLow() * (straw ? OF_STRAW : 1) * settled.share(v)
-                        || v.lower() > rule.usualHigh())
+                v -> {
+                  double share =
+                      Settled.isWater(resolved.code())
+                          ? 1
+                          : settled.share(v) * (straw ? OF_STRAW : 1);
+                  return v.upper() < rule.usualLow() * share || v.lower() > rule.usualHigh();
+                })
             .isPresent();
     boolean tiny = resolved.value().filter(v -> v.lower() < v.upper()).isPresent();
-    return unusual && !tiny ? resolved.withTrouble("outside-usual-range") : resolved;
+    return unusual && !tiny ? resolved.withTrouble(UNUSUAL) : resolved;
+  }
+
+  /** Where the page is wrong in several places, what decides waits too. */
+  private static List<Resolved> withPage(List<Resolved> readings, Checked checked) {
+    long unusual = readings.stream().filter(r -> r.trouble().equals(UNUSUAL)).count();
+    SortedMap<AnalyteCode, String> held =
+        Decisive.held(readings.stream().map(Resolved::code).toList(), checked, unusual);
+    return readings.stream()
+        .map(
+            r ->
+                r.trouble().isEmpty() && held.containsKey(r.code())
+                    ? r.withTrouble(held.getOrDefault(r.code(), ""))
+                    : r)
+        .toList();
+  }
+
+  private static SortedMap<AnalyteCode, Print> prints(List<Resolved> named) {
+    SortedMap<AnalyteCode, Print> prints = new TreeMap<>();
+    for (Resolved resolved : named) {
+      Figure figure = resolved.finding().figure();
+      if (resolved.trouble().isEmpty()
+          && figure.form() == Figure.Form.NUMBER
+          && !resolved.finding().units().isEmpty()) {
+        int decimals = Math.max(0, figure.half().scale() - 1);
+        prints.put(resolved.code(), new Print(resolved.finding().units().get(0).what(), decimals));
+      }
+    }
+    return prints;
   }
 
   private static boolean isStraw(SampleDraft draft) {
     return STRAW.matcher(draft.field("material") + " " + draft.field("description")).find();
   }
 
-  private static List<Doubt> doubts(List<Resolved> readings) {
-    Map<String, List<Resolved>> troubles = new LinkedHashMap<>();
-    for (Resolved resolved : readings) {
-      if (!resolved.trouble().isEmpty()) {
-        troubles.computeIfAbsent(resolved.trouble(), t -> new ArrayList<>()).add(resolved);
-      }
-    }
-    List<Doubt> doubts = new ArrayList<>();
-    troubles.forEach((trouble, touched) -> doubts.add(Doubts.of(trouble, touched)));
-    return doubts;
+  private Resolved unconfirmed(Resolved resolved) {
+    return scanned && resolved.trouble().isEmpty()
+        ? resolved.withTrouble(ScanDoubts.FIGURE)
+        : resolved;
   }
 
   private boolean isTaken(Finding finding) {

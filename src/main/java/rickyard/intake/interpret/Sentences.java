@@ -19,6 +19,10 @@ import rickyard.intake.interpret.Statements.OfBasis;
  */
 final class Sentences {
   private static final int LONGEST = 30;
+
+  /** Beside other cells 'Result (g/kg DM)' is the heading of a column, no sentence. */
+  private static final int SHORTEST_BESIDE = 6;
+
   private static final Pattern END =
       Pattern.compile("(?<=[\\p{L}0-9)%]{2})[.;!]+(?:\\s+|$)|\\s\\|\\s");
   private static final Pattern CLAUSE =
@@ -136,13 +140,14 @@ final class Sentences {
 
   private Optional<OfBasis> sentence(String text, int at, boolean alone) {
     String sentence = benign(text);
-    Meaning meaning = understood(sentence);
+    boolean prose = alone || Words.of(text).size() >= SHORTEST_BESIDE;
+    Meaning meaning = prose ? understood(sentence) : dictionary.read(sentence, KINDS);
     Optional<String> basis = meaning.basis();
     if (meaning.has(Kind.NOT) || meaning.has(Kind.HEDGE) || meaning.words().size() > LONGEST) {
       return Optional.empty();
     }
     if (basis.isEmpty()) {
-      return clause(sentence, at);
+      return prose ? clause(sentence, at) : Optional.empty();
     }
     boolean about = (meaning.has(Kind.STATEMENT) && alone) || meaning.has(Kind.SUBJECT);
     if (meaning.unknown().isEmpty()) {

@@ -97,8 +97,9 @@ record Settled(List<Resolved> chosen, SortedMap<AnalyteCode, Resolved> asFed) {
     for (Resolved other : same) {
       if (other.value().isEmpty() || !agree(first, other)) {
         boolean sameTrouble = same.stream().allMatch(r -> r.trouble().equals(first.trouble()));
-        return first.withTrouble(
-            sameTrouble && !first.trouble().isEmpty() ? first.trouble() : "printed-twice");
+        return sameTrouble && !first.trouble().isEmpty()
+            ? first
+            : first.withTrouble("printed-twice").amongOthers(same);
       }
       if (!other.trouble().isEmpty()) {
         return first.withTrouble(other.trouble());

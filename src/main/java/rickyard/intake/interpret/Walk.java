@@ -273,6 +273,7 @@ final class Walk {
     boolean sentence =
         line.pieces().stream().anyMatch(p -> p.heading().words().size() > LONGEST_HEADING);
     return !inlineField
+        && !isFieldPair(line)
         && !isBlankRow(line)
         && !sentence
         && (table || !figures)
@@ -280,6 +281,23 @@ final class Walk {
         && words >= 1
         && roles
         && line.pieces().size() <= 2 * words + 2;
+  }
+
+  /** 'Your sample | A-1': a field of the head, though the words might stand over a column. */
+  private static boolean isFieldPair(Line line) {
+    if (line.pieces().size() != 2) {
+      return false;
+    }
+    Piece value = line.pieces().get(1);
+    return line.pieces()
+            .get(0)
+            .field()
+            .filter(f -> f.value().isEmpty() && Header.OF_SAMPLE.contains(f.field()))
+            .isPresent()
+        && value.field().isEmpty()
+        && !value.isMark()
+        && !value.isHeadingWord()
+        && !value.isLabel();
   }
 
   /** 'Chloride | %' and no figure: the row of an analyte that was not asked for. */

@@ -20,7 +20,7 @@ final class WideTable {
   private final boolean certain;
   private boolean begun;
   private SortedMap<String, String> lastFields = new TreeMap<>();
-  private SortedMap<String, String> betweenFields = new TreeMap<>();
+  private boolean named;
 
   private WideTable(Dictionary dictionary, List<Line> above, Line head, boolean certain) {
     this.dictionary = dictionary;
@@ -138,20 +138,20 @@ final class WideTable {
         fields.keySet().stream()
             .noneMatch(f -> f.equals("lot") || f.equals("sample") || f.equals("lab_no"));
     Optional<SortedMap<String, String>> between =
-        namesNone && basis.isPresent() && !lastFields.equals(betweenFields)
-            ? next.flatMap(this::loneName)
-            : Optional.empty();
+        namesNone && basis.isPresent() && !named ? next.flatMap(this::loneName) : Optional.empty();
     if (between.isPresent()) {
       fields.putAll(between.get());
-      betweenFields = fields;
+      named = true;
     } else if (namesNone && basis.isPresent()) {
       fields.putAll(lastFields);
-      betweenFields = new TreeMap<>();
+      named = false;
+    } else {
+      named = false;
     }
     lastFields = fields;
     for (Piece piece : line.pieces()) {
       Optional<Piece> over = over(piece).filter(Piece::isLabel);
-      if (piece.isFigure() && over.isPresent() && piece.figure().get().form() != Form.ABSENT) {
+      if (over.isPresent() && piece.result().filter(f -> f.form() != Form.ABSENT).isPresent()) {
         emit(piece, over.get(), at, section, basis, fields, rows);
       }
     }
@@ -243,7 +243,7 @@ final class WideTable {
         .add(
             new Finding(
                 new Label(label.rule(), label.unit(), label.basis(), label.method(), ratio),
-                piece.figure().orElseThrow(),
+                piece.result().orElseThrow(),
                 piece.text(),
                 new Place(rows.document(), piece.page(), piece.row(), over.text()),
                 units,
@@ -251,7 +251,7 @@ final class WideTable {
                 rawUnit,
                 label.method().or(() -> column.only(Kind.METHOD)),
                 Optional.empty(),
-                ""));
+                piece.trouble()));
   }
 
   private Meaning columnMarks(Piece piece) {

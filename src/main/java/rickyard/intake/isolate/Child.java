@@ -67,7 +67,7 @@ final class Child {
   ReadFile read(byte[] bytes, String name, ProcessLimits limits, ReadingProgress progress)
       throws ChildFaultException {
     awaitReady(limits);
-    watch.begin(limits.computing(bytes.length), limits.idle());
+    watch.begin(limits.computing(bytes.length), limits.idle(), limits.helped());
     try {
       ask(bytes, name);
       return answer(bytes, limits, progress);

@@ -13,9 +13,12 @@ import java.time.Duration;
  * @param heapMib heap of a child, MiB, from 16
  * @param largeFrom bytes above which a file is large: it gets a child of its own, one at a time
  * @param heapPerMib heap added for each MiB of a large file above that, MiB
+ * @param mostHeapMib heap of a child for the largest file, MiB
  * @param computing computing time for a file, before its size is looked at
  * @param computingPerMib computing time added for each MiB of the file
  * @param idle how long a child may compute nothing
+ * @param helped how long a child may wait for the program that reads pictures, which has limits of
+ *     its own for each page
  * @param answerMib bytes of an answer, MiB, before the file's size is looked at
  * @param answerPerByte bytes of an answer added for each byte of the file
  */
@@ -23,9 +26,11 @@ public record ProcessLimits(
     int heapMib,
     long largeFrom,
     int heapPerMib,
+    int mostHeapMib,
     Duration computing,
     Duration computingPerMib,
     Duration idle,
+    Duration helped,
     int answerMib,
     int answerPerByte) {
 
@@ -35,21 +40,24 @@ public record ProcessLimits(
           320,
           1L << 20,
           160,
+          1_536,
           Duration.ofSeconds(20),
           Duration.ofSeconds(25),
           Duration.ofSeconds(30),
+          Duration.ofMinutes(15),
           64,
           64);
 
   public ProcessLimits {
-    if (heapMib < 16 || largeFrom < 1 || heapPerMib < 0 || answerMib < 1 || answerPerByte < 1) {
+    if (heapMib < 16 || mostHeapMib < heapMib || largeFrom < 1 || heapPerMib < 0 || answerMib < 1 || answerPerByte < 1) {
       throw new IllegalArgumentException("every limit is positive, a heap at least 16 MiB");
     }
     if (computing.isNegative()
         || computing.isZero()
         || computingPerMib.isNegative()
         || idle.isNegative()
-        || idle.isZero()) {
+        || idle.isZero()
+        || helped.isNegative()) {
       throw new IllegalArgumentException("time must be positive");
     }
   }
@@ -60,7 +68,8 @@ public record ProcessLimits(
 
   /** Heap of a child for a file of a size, MiB. */
   int heapMib(long bytes) {
-    return isLarge(bytes) ? heapMib + heapPerMib * (int) ((bytes - largeFrom) >> 20) : heapMib;
+    long grown = heapMib + heapPerMib * Math.max(0, (bytes - largeFrom) >> 20);
+    return (int) Math.min(grown, mostHeapMib);
   }
 
   /** Computing time for a file of a size. */

@@ -28,7 +28,7 @@ public interface ReaderMaker {
   /** The program's own reader. */
   static InboxReader usual(ChildSetup setup, ReadingProgress progress) {
     return new Intake(
-        new DocumentReader(setup.limits(), progress),
+        new DocumentReader(setup.limits(), setup.recogniser(), progress),
         new Interpreter(setup.dictionary(), progress),
         setup.limits());
   }

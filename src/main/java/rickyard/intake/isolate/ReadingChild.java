@@ -73,7 +73,7 @@ public final class ReadingChild {
         new Thread(
             () -> {
               ProcessHandle.of(parent).ifPresent(handle -> handle.onExit().join());
-              Runtime.getRuntime().halt(DONE);
+              end();
             },
             "parent");
     watch.setDaemon(true);
@@ -124,8 +124,14 @@ public final class ReadingChild {
         requests.add(new Request(name, Frames.readBlock(in)));
       }
     } catch (IOException gone) {
-      Runtime.getRuntime().halt(DONE);
+      end();
     }
+  }
+
+  /** Ends at once, and with it the program that reads a picture for it. */
+  private static void end() {
+    ProcessHandle.current().descendants().forEach(ProcessHandle::destroyForcibly);
+    Runtime.getRuntime().halt(DONE);
   }
 
   private void answer(InboxReader reader, Request request) throws IOException {

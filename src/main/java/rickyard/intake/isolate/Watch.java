@@ -15,6 +15,9 @@ final class Watch {
   /** Computing that a child which does something surely does in a while, even on a busy machine. */
   private static final Duration MOVE = Duration.ofMillis(50);
 
+  /** Without computing for so long, a child may be waiting for a program that it has started. */
+  private static final Duration STILL = Duration.ofSeconds(2);
+
   /** How much longer than the computing time the wall's clock runs where only that is known. */
   private static final int UNTOLD = 3;
 
@@ -36,12 +39,21 @@ final class Watch {
 
   /** Starts the clock: the child ends after so much computing, or after so long without any. */
   void begin(Duration computing, Duration idle) {
-    Look look = new Look(computing, idle);
+    begin(computing, idle, Duration.ZERO);
+  }
+
+  /**
+   * The same for a child that may start a program and wait for it: so long from the start of the
+   * clock, its waiting does not count as idle.
+   */
+  void begin(Duration computing, Duration idle, Duration helped) {
+    Look look = new Look(computing, idle, helped);
     looks =
         LOOKOUT.scheduleWithFixedDelay(
             () -> {
               if (look.isTimeOver()) {
                 over = true;
+                process.descendants().forEach(ProcessHandle::destroyForcibly);
                 process.destroyForcibly();
               }
             },
@@ -58,27 +70,37 @@ final class Watch {
   private final class Look {
     private final Duration computing;
     private final Duration idle;
+    private final Duration helped;
     private final long start = System.nanoTime();
     private final Duration before = computed().orElse(Duration.ZERO);
     private Duration last = before;
     private long moved = start;
 
-    private Look(Duration computing, Duration idle) {
+    private Look(Duration computing, Duration idle, Duration helped) {
       this.computing = computing;
       this.idle = idle;
+      this.helped = helped;
     }
 
     private boolean isTimeOver() {
       long now = System.nanoTime();
       Optional<Duration> told = computed();
       if (told.isEmpty()) {
-        return now - start > computing.multipliedBy(UNTOLD).toNanos();
+        return now - start > computing.multipliedBy(UNTOLD).plus(helped).toNanos();
       }
       if (told.get().minus(last).compareTo(MOVE) >= 0) {
         last = told.get();
         moved = now;
+      } else if (isHelped(now)) {
+        moved = now;
       }
       return told.get().minus(before).compareTo(computing) > 0 || now - moved > idle.toNanos();
+    }
+
+    private boolean isHelped(long now) {
+      return now - moved > STILL.toNanos()
+          && now - start < helped.toNanos()
+          && process.descendants().findAny().isPresent();
     }
   }
 

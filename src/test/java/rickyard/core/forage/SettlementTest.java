@@ -123,9 +123,10 @@ class SettlementTest {
     Settled settled = settle(reports);
     assertFalse(hasAnalysis(settled, "N2"));
     Question which = question(settled, "which-revision");
-    assertEquals(List.of("d1", "d2"), which.choices());
+    assertEquals(List.of("R-1 d1.csv (d1)", "R-1 d2.csv (d2)", "leave out"), which.choices());
 
-    Settled answered = settle(reports, List.of(N2), List.of(answer(which.id(), "d2")), List.of());
+    Settled answered =
+        settle(reports, List.of(N2), List.of(answer(which.id(), "R-1 d2.csv (d2)")), List.of());
     assertEquals(13, nsc(answered, "N2"), 1e-12);
     assertEquals(List.of(), answered.questions());
   }
@@ -208,7 +209,7 @@ class SettlementTest {
 
       assertFalse(hasAnalysis(settled, "N20"), label);
       Question asked = question(settled, "lot-near");
-      assertEquals(List.of("N20", "new lot"), asked.choices(), label);
+      assertEquals(List.of("N20", "new lot", "<lot>", "leave out"), asked.choices(), label);
       assertEquals("N20", asked.proposed(), label);
       assertEquals("question", outcome(settled, "d1"), label);
     }
@@ -225,7 +226,10 @@ class SettlementTest {
 
     Settled wrong = settle(reports, List.of(N2), List.of(answer(id, "N7")), List.of());
     assertFalse(hasAnalysis(wrong, "N2"));
-    assertTrue(question(wrong, "lot-near").why().contains("\"N7\" names nothing known"));
+    assertTrue(
+        question(wrong, "lot-near")
+            .why()
+            .endsWith("\"N7\" of ruth, 2026-11-02, does not settle it."));
 
     Settled own = settle(reports, List.of(N2), List.of(answer(id, "new lot")), List.of());
     assertTrue(own.find("N 2", "").orElseThrow().provisional());
@@ -327,10 +331,11 @@ class SettlementTest {
     assertEquals(Standing.QUARANTINED, sample(settled, "d1").standing());
     assertEquals(Standing.QUARANTINED, sample(settled, "d2").standing());
     Question asked = question(settled, "tests-disagree");
-    assertEquals(List.of("R-1 (d1/1)", "R-2 (d2/1)", "combine", "retest"), asked.choices());
+    assertEquals(
+        List.of("R-1 d1.csv (d1)", "R-2 d2.csv (d2)", "combine", "retest"), asked.choices());
 
     Settled answered =
-        settle(reports, List.of(N2), List.of(answer(asked.id(), "R-2 (d2/1)")), List.of());
+        settle(reports, List.of(N2), List.of(answer(asked.id(), "R-2 d2.csv (d2)")), List.of());
     assertEquals(15, nsc(answered, "N2"), 1e-12);
   }
 
@@ -432,7 +437,10 @@ class SettlementTest {
 
     Settled settled = settle(reports, List.of(N2), List.of(answer(id, "perhaps")), List.of());
 
-    assertTrue(question(settled, "basis-not-stated").why().contains("\"perhaps\" does not settle"));
+    assertTrue(
+        question(settled, "basis-not-stated")
+            .why()
+            .endsWith("\"perhaps\" of ruth, 2026-11-02, is not a choice."));
   }
 
   @Test

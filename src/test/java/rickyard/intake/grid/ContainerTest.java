@@ -149,4 +149,80 @@ class ContainerTest {
     assertEquals("too-deep", Looking.code(leaves.get(4).opened()));
     assertTrue(leaves.get(4).part().endsWith("in!in!in!in"));
   }
+
+  private static final String HEAD =
+      """
+      From: lab@example.org
+      Date: Mon, 2 Nov 2026 08:00:00 +0000
+      Subject: hay
+      MIME-Version: 1.0
+      """;
+
+  private static List<Unfolding.Leaf> leaves(String mail) {
+    return Unfolding.of(
+        new DocumentReader(), utf8(mail.replace("\n", "\r\n")), "m.eml", ReadLimits.DEFAULT);
+  }
+
+  @Test
+  void aTableBehindMarksOfQuotationIsATable() {
+    List<Unfolding.Leaf> leaves =
+        leaves(
+            HEAD
+                + "Content-Type: text/plain; charset=iso-8859-1\n"
+                + "Content-Transfer-Encoding: 8bit\n\n"
+                + "see below\n\n> > Lot;GRD-9\n> > Analyte;Dry matter %\n> > ADF;36,2\n");
+    assertEquals(
+        "1: 1=see below\n3: 1=Lot | 2=GRD-9\n4: 1=Analyte | 2=Dry matter %\n5: 1=ADF | 2=36,2",
+        Looking.rows(Looking.grid(leaves.get(1).opened())));
+  }
+
+  @Test
+  void aLineThatMeansGreaterThanStaysWhatItIs() {
+    List<Unfolding.Leaf> leaves =
+        leaves(HEAD + "Content-Type: text/plain\n\nADF;36.2\n>60;too high\n");
+    assertTrue(Looking.rows(Looking.grid(leaves.get(1).opened())).contains(">60"));
+  }
+
+  @Test
+  void aForwardedMailIsAMailInAMailAndNamesAreDecoded() {
+    String inner =
+        HEAD
+            + "Content-Type: multipart/mixed; boundary=\"in\"\n\n--in\n"
+            + "Content-Type: text/csv; name=\"=?utf-8?Q?Heu_Gr=C3=BCn.csv?=\"\n"
+            + "Content-Disposition: inline; filename=\"=?utf-8?Q?Heu_Gr=C3=BCn.csv?=\"\n\n"
+            + "ADF;36,2\nNDF;50,1\n--in--\n";
+    List<Unfolding.Leaf> leaves =
+        leaves(
+            HEAD
+                + "Content-Type: multipart/mixed; boundary=\"out\"\n\n--out\n"
+                + "Content-Type: text/plain\n\nplease see attached\n--out\n"
+                + "Content-Type: message/rfc822\n\n"
+                + inner
+                + "\n--out--\n");
+    assertEquals(
+        List.of("", "body-1.txt", "part-2.eml", "part-2.eml!Heu Gr\u00FCn.csv"),
+        leaves.stream().map(Unfolding.Leaf::part).toList());
+  }
+
+  @Test
+  void aWinmailIsRefusedBySentence() {
+    byte[] wrapped = {0x78, (byte) 0x9F, 0x3E, 0x22, 1, 2, 3, 4};
+    assertTrue(Looking.reason(Looking.open(wrapped)).contains("winmail.dat"));
+  }
+
+  @Test
+  void whiteOnWhiteDoesNotCountAndWhiteOnColourDoes() {
+    Grid grid =
+        Looking.grid(
+            Looking.open(
+                """
+                <html><table>
+                <tr><td>ADF</td><td style="color: #FFF">1</td><td><font color=white>2</font></td>
+                <td>36.2</td></tr>
+                <tr style="background: navy"><td style="color:white">NDF</td><td>&lt;50&nbsp;%</td></tr>
+                </table></html>
+                """));
+    assertEquals("1: 1=ADF | 4=36.2\n2: 1=NDF | 2=<50 %", Looking.rows(grid));
+    assertEquals(List.of("hidden-text"), grid.cautions());
+  }
 }

@@ -104,11 +104,11 @@ class DocumentHostileInputTest {
   }
 
   @Test
-  void aWorkbookSaysWhatToDo() {
+  void aWorkbookOfEmptyPartsIsDamaged() {
     byte[] workbook =
         ContainerTest.zip("[Content_Types].xml", utf8("<x/>"), "xl/workbook.xml", utf8("<x/>"));
     Opened opened = Looking.open(workbook);
-    assertEquals("unsupported-kind", Looking.code(opened));
+    assertEquals("damaged", Looking.code(opened));
     assertEquals("workbook", opened.kind());
   }
 

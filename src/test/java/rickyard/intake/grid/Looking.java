@@ -25,6 +25,18 @@ final class Looking {
         unreadable -> fail(unreadable.code() + ": " + unreadable.reason()));
   }
 
+  static Grid grid(byte[] bytes) {
+    return grid(open(bytes));
+  }
+
+  /** The sentence for a person where there are no cells. */
+  static String reason(Opened opened) {
+    return opened.fold(
+        cells -> "cells: " + rows(cells.grid()),
+        parts -> "parts: " + parts.parts().size(),
+        Opened.Unreadable::reason);
+  }
+
   static List<Part> parts(Opened opened) {
     return opened.fold(
         cells -> fail("cells: " + rows(cells.grid())),

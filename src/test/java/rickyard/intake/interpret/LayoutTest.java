@@ -281,7 +281,7 @@ class LayoutTest {
             """);
 
     assertEquals(
-        "Oberwiese 2: DM=86.4 af, CP=9.5 dm, ASH=6.9 dm, STARCH=1.2 dm, WSC=12 dm, SUGAR?sugar-not-defined",
+        "Oberwiese 2: DM=86.4 af, CP=9.5 dm, ASH=6.9 dm, STARCH=1.2 dm, WSC=12 dm",
         Readings.words(grid));
   }
 

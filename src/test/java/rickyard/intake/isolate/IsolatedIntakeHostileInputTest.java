@@ -37,9 +37,11 @@ class IsolatedIntakeHostileInputTest {
           64,
           1L << 20,
           64,
+          1_024,
           Duration.ofSeconds(2),
           Duration.ofSeconds(1),
           Duration.ofSeconds(6),
+          Duration.ofSeconds(20),
           64,
           64);
   private static final byte[] GOOD =

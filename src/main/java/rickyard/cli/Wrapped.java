@@ -1,0 +1,36 @@
+package rickyard.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text in lines of at most 80 columns; what follows the first line is set in under it. */
+final class Wrapped {
+  static final int WIDTH = 80;
+
+  private Wrapped() {}
+
+  /** The lines; control characters become spaces, so that no cell's text moves the cursor. */
+  static List<String> lines(String text) {
+    String plain = text.replaceAll("\\p{Cntrl}", " ").stripTrailing();
+    String indent = plain.substring(0, plain.length() - plain.stripLeading().length());
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder(indent);
+    for (String word : plain.strip().split(" ", -1)) {
+      boolean first = line.toString().isBlank();
+      if (!first && line.length() + 1 + word.length() > WIDTH) {
+        lines.add(line.toString());
+        line = new StringBuilder(indent + "  ");
+        first = true;
+      }
+      line.append(first ? "" : " ").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  /** A text cut to a column's width. */
+  static String cut(String text, int width) {
+    String plain = text.replaceAll("\\p{Cntrl}", " ");
+    return plain.length() <= width ? plain : plain.substring(0, width - 1) + "…";
+  }
+}

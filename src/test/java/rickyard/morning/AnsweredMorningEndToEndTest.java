@@ -1,0 +1,266 @@
+package rickyard.morning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rickyard.core.forage.Answer;
+
+/** Mornings before and after a person has answered, corrected or pasted a draft. */
+class AnsweredMorningEndToEndTest {
+  private static final LocalDate DAY = LocalDate.of(2026, 3, 16);
+  private static final Path SKELETON = Path.of("src", "test", "resources", "skeleton-office");
+  private static final String FIGURES =
+      "Analyte,Unit,Dry matter\nDry matter,%,88.0\nWSC,%,7.0\nStarch,%,0.6\nCrude protein,%,9.9\n";
+
+  @TempDir Path folder;
+
+  private static MorningEnd run(Path office, LocalDate day) {
+    OfficeFolders folders = OfficeFolders.of(office);
+    folders.check();
+    return new Morning(
+            folders,
+            new Options("kg", new TreeSet<>(List.of("data", "page"))),
+            2,
+            Progress.silent(),
+            ledger -> {})
+        .run(Optional.of(day), day);
+  }
+
+  private static List<Map<String, String>> rows(Path file) {
+    try (CSVParser parser =
+        CSVParser.parse(
+            file,
+            StandardCharsets.UTF_8,
+            CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
+      List<Map<String, String>> rows = new ArrayList<>();
+      for (CSVRecord row : parser) {
+        rows.add(new TreeMap<>(row.toMap()));
+      }
+      return rows;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Map<String, String> row(
+      List<Map<String, String>> rows, String column, String key) {
+    return rows.stream().filter(r -> key.equals(r.get(column))).findFirst().orElseThrow();
+  }
+
+  private Path bare(String name, String... files) throws IOException {
+    Path office = folder.resolve(name);
+    Files.createDirectories(office.resolve("inbox"));
+    for (int i = 0; i < files.length; i++) {
+      Files.writeString(office.resolve("inbox/report-" + (char) ('a' + i) + ".csv"), files[i]);
+    }
+    return office;
+  }
+
+  private static void keep(Path office, String kind, String said) {
+    OfficeSettle settle = OfficeSettle.open(OfficeFolders.of(office), DAY);
+    String id =
+        settle.questions().stream()
+            .filter(q -> q.kind().equals(kind))
+            .findFirst()
+            .orElseThrow()
+            .id();
+    settle.keep(List.of(settle.accept(new Answer(id, said, "ruth", DAY, ""))));
+  }
+
+  @Test
+  void anOfficeWithOnlyAnInboxSortsItsLots() throws IOException {
+    Path office =
+        bare(
+            "only",
+            "Lot,FIELD-7\nMaterial,Grass hay\n" + FIGURES,
+            "Lot,POND-2\nMaterial,Grass hay\n" + FIGURES.replace("7.0", "17.0"));
+
+    List<String> lines = OfficeSort.of(OfficeFolders.of(office), DAY, Optional.empty());
+
+    assertTrue(lines.get(1).startsWith("FIELD-7"), lines.toString());
+    assertTrue(lines.get(1).contains("7.6"), lines.toString());
+    assertTrue(lines.get(1).endsWith("(provisional)"), lines.toString());
+    assertTrue(lines.get(2).startsWith("POND-2"), lines.toString());
+    assertTrue(lines.get(2).contains("not for"), lines.toString());
+    assertFalse(Files.exists(office.resolve("ledger")));
+  }
+
+  @Test
+  void theDraftRowsPastedMakeTheNextMorningEqualButForProvisional() throws IOException {
+    Path office =
+        bare(
+            "pasted",
+            "Lot,FIELD-7\nMaterial,Grass hay\nDate sampled,2026-03-02\nCores,15\n" + FIGURES);
+    Path before = run(office, DAY).out();
+    Files.createDirectories(office.resolve("registers"));
+    Files.copy(before.resolve("drafts/lots.csv"), office.resolve("registers/lots.csv"));
+
+    Path after = run(office, DAY.plusDays(1)).out();
+
+    Map<String, String> draft = rows(before.resolve("drafts/lots.csv")).get(0);
+    assertEquals("FIELD-7", draft.get("lot_id"));
+    assertEquals("grass-hay", draft.get("material"));
+    assertEquals("15", draft.get("cores"));
+    assertEquals("2026-03-02", draft.get("sampled_on"));
+    assertEquals("no", draft.get("for_sale"));
+    assertEquals(rows(before.resolve("verdicts.csv")), rows(after.resolve("verdicts.csv")));
+    assertEquals(rows(before.resolve("analyses.csv")), rows(after.resolve("analyses.csv")));
+    assertEquals(1, rows(before.resolve("questions.csv")).size());
+    assertEquals(List.of(), rows(after.resolve("questions.csv")));
+    assertEquals(List.of(), rows(after.resolve("drafts/lots.csv")));
+  }
+
+  @Test
+  void anAnswerIsUsedRecordedAndTraced() throws IOException {
+    Path office = bare("answered", "Lot,FIELD-7\n" + FIGURES.replace("7.0", "7.O"));
+    Path before = run(office, DAY).out();
+    assertEquals(
+        List.of("", ""),
+        rows(before.resolve("drafts/answers.csv")).stream().map(r -> r.get("answer")).toList());
+    keep(office, "letters-in-number", "7.0");
+    keep(office, "lot-unknown", "new lot");
+
+    Path after = run(office, DAY.plusDays(1)).out();
+
+    Map<String, String> wsc = row(rows(after.resolve("analyses.csv")), "analyte", "WSC");
+    assertEquals("7.O", wsc.get("raw"));
+    assertEquals("7", wsc.get("value"));
+    assertEquals("answered", wsc.get("origin"));
+    assertEquals("in-force", wsc.get("state"));
+    assertEquals(List.of(), rows(after.resolve("questions.csv")));
+    Map<String, String> use = row(rows(after.resolve("answered.csv")), "kind", "letters-in-number");
+    assertEquals("ruth", use.get("by"));
+    assertEquals("2026-03-16", use.get("on"));
+    assertEquals("settled", use.get("effect"));
+    List<String> trace =
+        OfficeTrace.of(
+            OfficeFolders.of(office), DAY.plusDays(1), "FIELD-7", Optional.of("NSC_WSC"));
+    assertTrue(
+        trace.stream()
+            .anyMatch(
+                l ->
+                    l.startsWith("read: WSC \"7.O\" in report-a.csv, page 1, row 4")
+                        && l.contains("settled by ruth on 2026-03-16")),
+        trace.toString());
+    assertTrue(trace.get(0).contains("\"new lot\" (ruth, 2026-03-16)"), trace.get(0));
+  }
+
+  @Test
+  void anAnswerToAQuestionThatIsGoneIsListedAndChangesNothing() throws IOException {
+    Path office = bare("gone", "Lot,FIELD-7\n" + FIGURES);
+    Path before = run(office, DAY).out();
+    Files.createDirectories(office.resolve("registers"));
+    Files.writeString(
+        office.resolve("registers/answers.csv"),
+        "question_id,answer,by,on,note\nq-gone,as fed,ruth,2026-03-16,\n");
+
+    Path after = run(office, DAY.plusDays(1)).out();
+
+    assertEquals("no-such-question", rows(after.resolve("answered.csv")).get(0).get("effect"));
+    assertTrue(Files.readString(after.resolve("summary.html")).contains("answers no question"));
+    assertEquals(rows(before.resolve("analyses.csv")), rows(after.resolve("analyses.csv")));
+    assertEquals(rows(before.resolve("questions.csv")), rows(after.resolve("questions.csv")));
+  }
+
+  @Test
+  void aFigureIsCorrectedByItsPlaceBesideWhatWasRead() throws IOException {
+    Path office = bare("corrected", "Lot,FIELD-7\n" + FIGURES);
+    run(office, DAY);
+    Files.createDirectories(office.resolve("registers"));
+    Files.writeString(
+        office.resolve("registers/decisions.csv"),
+        "date,about,kind,value,start_on,by,why\n"
+            + "2026-03-16,\"report-a.csv, page 1, row 4, column \"\"Dry matter\"\"\",correction,"
+            + "17.0,,ruth,the sheet says 17\n");
+
+    Path after = run(office, DAY.plusDays(1)).out();
+
+    Map<String, String> wsc = row(rows(after.resolve("analyses.csv")), "analyte", "WSC");
+    assertEquals("7.0", wsc.get("raw"));
+    assertEquals("17", wsc.get("value"));
+    assertEquals("answered", wsc.get("origin"));
+    Map<String, String> use = row(rows(after.resolve("answered.csv")), "kind", "correction");
+    assertEquals("FIELD-7 WSC", use.get("about"));
+    assertEquals("17.0", use.get("answer"));
+    List<String> trace =
+        OfficeTrace.of(OfficeFolders.of(office), DAY.plusDays(1), "FIELD-7", Optional.empty());
+    assertTrue(
+        trace.stream()
+            .anyMatch(
+                l -> l.startsWith("corrected: WSC \"7.0\"") && l.contains("now 17.0 by ruth")),
+        trace.toString());
+  }
+
+  @Test
+  void aWordUnderAnotherColumnIsNotCorrected() throws IOException {
+    Path office = bare("elsewhere", "Lot,FIELD-7\n" + FIGURES);
+    Files.createDirectories(office.resolve("registers"));
+    Files.writeString(
+        office.resolve("registers/decisions.csv"),
+        "date,about,kind,value,start_on,by,why\n"
+            + "2026-03-16,\"report-a.csv, page 1, row 5, column Unit\",correction,17.0,,ruth,x\n"
+            + "2026-03-16,\"eport-a.csv, page 1, row 4, column Dry matter\",correction,1.0,,ruth,x\n");
+
+    Path out = run(office, DAY).out();
+
+    assertEquals("7", row(rows(out.resolve("analyses.csv")), "analyte", "WSC").get("value"));
+    assertTrue(
+        rows(out.resolve("answered.csv")).stream()
+            .noneMatch(r -> "correction".equals(r.get("kind"))));
+  }
+
+  @Test
+  void aCertificateOfABatchTakesThePlaceOfTheRegistersValuesAndIsTraced() throws IOException {
+    Path office = folder.resolve("bag");
+    copy(SKELETON, office);
+    Files.writeString(
+        office.resolve("registers/rations.csv"),
+        "horse_id,item,batch,amount,unit,fed,meals,prepared,since\n"
+            + "pip,CHOP,M2602,4.8,kg,forage,3,dry,2026-02-01\n"
+            + "pip,BAL,,0.26,kg,bucket,2,dry,2026-02-01\n");
+    List<String> before = OfficeTrace.of(OfficeFolders.of(office), DAY, "pip", Optional.of("WSC"));
+    Files.writeString(
+        office.resolve("inbox/certificate.csv"),
+        "Sample,CHOP\nBatch,M2602\n" + FIGURES.replace("7.0", "9.4"));
+
+    List<String> after = OfficeTrace.of(OfficeFolders.of(office), DAY, "pip", Optional.of("WSC"));
+
+    assertTrue(before.stream().anyMatch(l -> l.contains("feeds.csv")), before.toString());
+    assertTrue(
+        after.stream().anyMatch(l -> l.contains("printed \"9.4\" in certificate.csv")),
+        after.toString());
+    assertTrue(after.stream().noneMatch(l -> l.contains("\"6.2\"")), after.toString());
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> files = Files.walk(from)) {
+      for (Path file : files.toList()) {
+        Path target = to.resolve(from.relativize(file).toString());
+        if (Files.isDirectory(file)) {
+          Files.createDirectories(target);
+        } else {
+          Files.copy(file, target);
+        }
+      }
+    }
+  }
+}
