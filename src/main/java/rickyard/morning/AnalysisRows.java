@@ -133,6 +133,9 @@ final class AnalysisRows {
   }
 
   private static boolean isOf(Measured value, Place place) {
+    if (value.evidence() instanceof Evidence.Hinted hinted) {
+      return hinted.place().equals(place);
+    }
     return value.evidence() instanceof Evidence.Reported reported && reported.place().equals(place);
   }
 

@@ -2,9 +2,11 @@ package rickyard.morning;
 
 import java.util.Collections;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.advice.DietSummary;
+import rickyard.core.forage.LayoutBook;
 import rickyard.ledger.JournalEntry;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.LedgerException;
@@ -18,11 +20,13 @@ import tools.jackson.databind.json.JsonMapper;
  * @param diets the diet of each horse as it was judged
  * @param lots for each lot the word of each limit
  * @param reports for each lot the documents that its analysis in force came from, sorted and joined
+ * @param layouts the layouts of reports that were read without a question left open
  */
 record Memory(
     SortedMap<String, DietSummary> diets,
     SortedMap<String, SortedMap<String, String>> lots,
-    SortedMap<String, String> reports) {
+    SortedMap<String, String> reports,
+    LayoutBook layouts) {
 
   private static final JsonMapper JSON =
       JsonMapper.builder().enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY).build();
@@ -31,6 +35,8 @@ record Memory(
     diets = copy(diets);
     lots = copy(lots);
     reports = copy(reports);
+    // A journal of an earlier version remembers no layouts.
+    layouts = Objects.requireNonNullElseGet(layouts, LayoutBook::empty);
   }
 
   private static <T> SortedMap<String, T> copy(Map<String, T> map) {
@@ -38,7 +44,7 @@ record Memory(
   }
 
   static Memory empty() {
-    return new Memory(new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+    return new Memory(new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), LayoutBook.empty());
   }
 
   /** What the morning before this one ended with; nothing on a first morning. */

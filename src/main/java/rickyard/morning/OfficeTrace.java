@@ -13,6 +13,7 @@ import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Check;
 import rickyard.core.forage.Corrected;
 import rickyard.core.forage.InForce;
+import rickyard.core.forage.LayoutSeen;
 import rickyard.core.forage.Reading;
 import rickyard.core.forage.SettledSample;
 import rickyard.core.judgement.Verdict;
@@ -96,6 +97,7 @@ public final class OfficeTrace {
     addVerdicts(entry.subject(), lines);
     addChecks(entry, lines);
     addAnswers(entry, lines);
+    addLayouts(entry, lines);
     return lines;
   }
 
@@ -176,6 +178,26 @@ public final class OfficeTrace {
         + places.words(reading.place())
         + ", "
         + reading.place().words();
+  }
+
+  private void addLayouts(InForce entry, List<String> lines) {
+    for (LayoutSeen seen : desk.morning().settled().layouts()) {
+      boolean isOfEntry =
+          desk.morning().settled().samples().stream()
+              .filter(s -> s.subject().equals(entry.subject()))
+              .filter(s -> s.batch().equals(entry.batch()))
+              .anyMatch(s -> s.key().document().equals(seen.document()));
+      if (isOfEntry && !seen.layout().isNone()) {
+        lines.add(
+            "layout of "
+                + places.file(seen.document())
+                + ": "
+                + seen.layout().name()
+                + ", "
+                + seen.state());
+        seen.notes().forEach(note -> lines.add("  " + note));
+      }
+    }
   }
 
   private List<String> horse(Horse horse, AnalyteCode code) {

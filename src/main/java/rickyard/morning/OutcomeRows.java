@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import rickyard.core.forage.LayoutSeen;
 import rickyard.core.forage.Report;
 import rickyard.core.forage.SettledReport;
 import rickyard.intake.ReadDocument;
@@ -19,6 +20,7 @@ final class OutcomeRows {
   private final SettledMorning morning;
   private final Places places;
   private final Map<String, SettledReport> settled = new HashMap<>();
+  private final Map<String, LayoutSeen> layouts = new HashMap<>();
   private final Set<String> seenFiles = new HashSet<>();
   private final Set<String> seenParts = new HashSet<>();
 
@@ -26,14 +28,25 @@ final class OutcomeRows {
     this.morning = morning;
     this.places = places;
     morning.settled().reports().forEach(r -> settled.put(r.document(), r));
+    morning.settled().layouts().forEach(l -> layouts.put(l.document(), l));
   }
 
   List<OutcomeRow> rows() {
     List<OutcomeRow> rows = new ArrayList<>();
     for (ArrivalRow arrival : morning.files().arrivals()) {
-      rows.addAll(of(arrival));
+      of(arrival).forEach(row -> rows.add(withLayout(row)));
     }
     return rows;
+  }
+
+  private OutcomeRow withLayout(OutcomeRow row) {
+    LayoutSeen seen = layouts.get(row.sha256());
+    if (seen == null || seen.layout().isNone() || row.outcome().equals("known")) {
+      return row;
+    }
+    List<String> words = new ArrayList<>(seen.notes());
+    words.add(0, seen.state());
+    return row.withLayout(seen.layout().id(), String.join("; ", words));
   }
 
   private List<OutcomeRow> of(ArrivalRow arrival) {

@@ -89,7 +89,8 @@ final class Pipeline {
             office.feeds().stream().map(f -> new BagBatch(f.id(), f.batch(), f.name())).toList(),
             answers,
             office.decisions(),
-            inputs.asOf());
+            inputs.asOf(),
+            memory.layouts());
     return new SettledMorning(files, settlement.settle(unsettled));
   }
 
@@ -316,6 +317,6 @@ final class Pipeline {
                 reports.put(entry.subject(), documents(entry));
               }
             });
-    return new Memory(diets, lots, reports);
+    return new Memory(diets, lots, reports, memory.layouts().after(morning.settled().layouts()));
   }
 }

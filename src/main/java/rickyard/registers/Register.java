@@ -10,8 +10,8 @@ import java.util.Optional;
  *
  * <p>A column that a row cannot be read safely without must be in the header; one that was added
  * later or says nothing when blank may be absent. In the lists below {@code !} marks the former,
- * {@code #} a column of numbers, and {@code a|b} two spellings of one quantity of which a file has
- * one.
+ * {@code ?} one whose absence is not even worth a warning, {@code #} a column of numbers, and
+ * {@code a|b} two spellings of one quantity of which a file has one.
  */
 public enum Register {
   CLIENTS("clients.csv", "client_id! name! email phone adviser units"),
@@ -35,7 +35,7 @@ public enum Register {
           + " dose_kg_per_day_low# dose_kg_per_day_high# complete"),
   RATIONS("rations.csv", "horse_id! item! batch! amount!# unit! fed! meals!# prepared! since!"),
   MEASURES("measures.csv", "client_id! item! measure! kg|lb!# weighed_on"),
-  ANSWERS("answers.csv", "question_id! answer! by! on! note"),
+  ANSWERS("answers.csv", "question_id! answer! by! on! note scope?"),
   DECISIONS("decisions.csv", "date! about! kind! value! start_on! by! why!");
 
   private final String fileName;
@@ -75,16 +75,20 @@ public enum Register {
    * @param names its spellings, of which a file has one
    * @param required whether the header must have it
    * @param number whether its cells are numbers
+   * @param silent whether nothing is said where it is absent
    */
-  record Column(List<String> names, boolean required, boolean number) {
+  record Column(List<String> names, boolean required, boolean number, boolean silent) {
     Column {
       names = List.copyOf(names);
     }
 
     static Column of(String spec) {
-      String bare = spec.replace("!", "").replace("#", "");
+      String bare = spec.replace("!", "").replace("#", "").replace("?", "");
       return new Column(
-          Arrays.asList(bare.split("\\|", -1)), spec.contains("!"), spec.contains("#"));
+          Arrays.asList(bare.split("\\|", -1)),
+          spec.contains("!"),
+          spec.contains("#"),
+          spec.contains("?"));
     }
 
     String expected() {

@@ -185,6 +185,9 @@ final class RegisterReader {
           meant.map(m -> "none (nearest: " + m + ")").orElse("none"));
       return false;
     }
+    if (column.silent()) {
+      return true;
+    }
     findings.warn(
         new TableProblem(
             register.fileName(),

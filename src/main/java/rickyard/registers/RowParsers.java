@@ -17,6 +17,7 @@ final class RowParsers {
   static final List<String> MEASURES = List.of("bale", "flake", "net", "scoop");
   private static final List<String> DECISION_KINDS =
       List.of("told", "accepted", "override", "correction", "release");
+  private static final List<String> SCOPES = List.of("report", "layout");
   private static final double HEAVIEST_STOCK_KG = 1e8;
   private static final double HEAVIEST_BALE_KG = 2000;
 
@@ -150,11 +151,19 @@ final class RowParsers {
     }
     String by = row.required("by");
     Optional<LocalDate> on = requiredDay(row, "on");
+    String scope = row.word("scope", SCOPES);
     if (row.isBad()) {
       return Optional.empty();
     }
     warnOfFuture(row, "on", on.orElseThrow());
-    return Optional.of(new Answer(id, row.text("answer"), by, on.get(), row.text("note")));
+    return Optional.of(
+        new Answer(
+            id,
+            row.text("answer"),
+            by,
+            on.get(),
+            row.text("note"),
+            scope.equals("layout") ? scope : ""));
   }
 
   Optional<Decision> decision(RegisterRow row) {

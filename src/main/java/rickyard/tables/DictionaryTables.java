@@ -19,11 +19,13 @@ import rickyard.intake.check.Usual;
 import rickyard.intake.interpret.AnalyteRule;
 import rickyard.intake.interpret.Dictionary;
 import rickyard.intake.interpret.Kind;
+import rickyard.intake.interpret.LayoutHint;
 import rickyard.intake.interpret.Phrase;
 
 /**
- * Loads {@code config/analytes.csv} and {@code config/spellings.csv} into the reader's dictionary,
- * and {@code config/usual-by-material.csv} into what it holds figures against.
+ * Loads {@code config/analytes.csv}, {@code config/spellings.csv} and {@code config/layouts.csv}
+ * into the reader's dictionary, and {@code config/usual-by-material.csv} into what it holds figures
+ * against.
  *
  * <p>The order of {@code analytes.csv} is the order of lists. Every spelling of kind ANALYTE names
  * a code of {@code analytes.csv}.
@@ -73,19 +75,30 @@ public final class DictionaryTables {
     }
     List<Usual> ranges = new ArrayList<>();
     usual.rows().forEach(row -> usual(row, rules).ifPresent(ranges::add));
+    TableFile layouts = LayoutTable.file(officeConfig);
+    List<LayoutHint> hints = LayoutTable.hints(layouts, rules);
     List<TableProblem> problems = new ArrayList<>(analytes.problems());
     problems.addAll(spellings.problems());
     problems.addAll(usual.problems());
+    problems.addAll(layouts.problems());
     if (!problems.isEmpty()) {
       throw new UnusableTablesException(problems);
     }
     return new Dictionary(
-        rules, phrases, ranges, analytes.digest() + spellings.digest() + usual.digest());
+        rules,
+        phrases,
+        ranges,
+        hints,
+        analytes.digest() + spellings.digest() + usual.digest() + layouts.digest());
   }
 
   /** The three tables, for their versions and digests. */
   public static List<TableFile> files(Optional<Path> officeConfig) {
-    return List.of(analytes(officeConfig), spellings(officeConfig), usual(officeConfig));
+    return List.of(
+        analytes(officeConfig),
+        spellings(officeConfig),
+        usual(officeConfig),
+        LayoutTable.file(officeConfig));
   }
 
   private static TableFile analytes(Optional<Path> officeConfig) {

@@ -34,6 +34,28 @@ class RegistersTest {
   }
 
   @Test
+  void anAnswerMayHoldForTheLayout() {
+    String header = "question_id,answer,by,on,note,scope\n";
+    Loaded loaded =
+        new OfficeFolder(folder)
+            .with(
+                "answers.csv",
+                header
+                    + "Q1,dry matter,Ash,2026-05-10,,layout\n"
+                    + "Q2,as fed,Ash,2026-05-10,,report\n"
+                    + "Q3,as fed,Ash,2026-05-10,,\n"
+                    + "Q4,as fed,Ash,2026-05-10,,lab\n")
+            .load();
+
+    assertEquals(
+        List.of("layout", "", ""), loaded.office().answers().stream().map(a -> a.scope()).toList());
+    assertEquals(
+        List.of(
+            "answers.csv, row 5, column \"scope\": expected one of report, layout, found \"lab\""),
+        loaded.badRows().stream().map(BadRow::message).toList());
+  }
+
+  @Test
   void aFaultlessOfficeLoadsWhole() {
     Loaded loaded = new OfficeFolder(folder).load();
 

@@ -33,7 +33,7 @@ class OutputsTest {
               Map.entry(
                   "outcomes.csv",
                   "file,part,sha256,bytes,kind,outcome,reason_code,reason,lab,report_no,revision,"
-                      + "samples"),
+                      + "samples,layout,layout_note"),
               Map.entry(
                   "analyses.csv",
                   "file,part,page,row,column,lot,lab,report_no,revision,report_status,sampled_on,"

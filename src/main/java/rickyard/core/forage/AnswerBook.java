@@ -23,6 +23,11 @@ final class AnswerBook {
         .forEach(a -> byId.put(a.questionId().strip(), a));
   }
 
+  /** The answer given to a question, whether the question takes it or not. */
+  Optional<Answer> find(String questionId) {
+    return Optional.ofNullable(byId.get(questionId));
+  }
+
   /** The answer to a question, if there is one that it takes. */
   Optional<Taken> take(Question question) {
     return take(question, Optional::empty);

@@ -77,7 +77,8 @@ final class Corrections {
         .toList();
   }
 
-  private Optional<Decision> find(String subject, AnalyteCode code) {
+  /** The latest correction of one figure of a lot. */
+  Optional<Decision> find(String subject, AnalyteCode code) {
     Decision found = null;
     for (Decision decision : corrections) {
       Matcher about = ABOUT.matcher(decision.about().strip());

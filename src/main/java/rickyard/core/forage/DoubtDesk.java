@@ -9,11 +9,14 @@ import java.util.Optional;
 /** Puts the doubts of reports and samples before the answers: what is answered is applied. */
 final class DoubtDesk {
   private final AnswerBook answers;
+  private final LayoutDesk layouts;
   private final AnsweredReading answered;
   private final LocalDate asOf;
 
-  DoubtDesk(AnswerBook answers, Map<AnalyteCode, Analyte> analytes, LocalDate asOf) {
+  DoubtDesk(
+      AnswerBook answers, LayoutDesk layouts, Map<AnalyteCode, Analyte> analytes, LocalDate asOf) {
     this.answers = answers;
+    this.layouts = layouts;
     this.answered = new AnsweredReading(analytes);
     this.asOf = asOf;
   }
@@ -28,7 +31,8 @@ final class DoubtDesk {
     reportedOn.filter(d -> d.isAfter(asOf)).ifPresent(d -> notes.add(future("report date", d)));
     for (int i = 0; i < notes.size(); i++) {
       Question question = question(report, -1, notes, i);
-      Optional<Taken> taken = answers.take(question);
+      Doubt note = notes.get(i);
+      Optional<Taken> taken = answers.take(question, () -> layouts.find(received, note, List.of()));
       if (taken.isEmpty()) {
         shared.add(answers.open(question));
       } else if (saysNo(taken.get())) {
@@ -69,7 +73,8 @@ final class DoubtDesk {
     for (int i = 0; i < doubts.size(); i++) {
       Doubt doubt = doubts.get(i);
       Question question = question(report, index, doubts, i);
-      Optional<Taken> taken = answers.take(question);
+      Optional<Taken> taken =
+          answers.take(question, () -> layouts.find(received, doubt, held.sample.readings()));
       if (taken.filter(t -> isSettled(held, doubt, t)).isEmpty()) {
         left.add(doubt);
         held.open.add(answers.open(question));
@@ -127,7 +132,7 @@ final class DoubtDesk {
    * A reading waits with the doubt's code; one that waits for something else may lack its basis,
    * its unit or its name besides, and is asked about that too.
    */
-  private static boolean isTouched(Reading reading, Doubt doubt) {
+  static boolean isTouched(Reading reading, Doubt doubt) {
     List<String> analytes = doubt.analytes();
     if (!analytes.isEmpty() && !analytes.contains(reading.analyte().value())) {
       return false;
@@ -161,7 +166,7 @@ final class DoubtDesk {
         "A report cannot be newer than the morning that reads it.");
   }
 
-  private static boolean saysNo(Taken taken) {
+  static boolean saysNo(Taken taken) {
     return taken.is(Choices.LEAVE_OUT) || taken.is("no");
   }
 
@@ -205,7 +210,8 @@ final class DoubtDesk {
         r.status(),
         reportedOn,
         r.samples(),
-        r.notes());
+        r.notes(),
+        r.layout());
   }
 
   static Sample with(

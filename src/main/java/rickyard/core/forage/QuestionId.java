@@ -12,11 +12,16 @@ final class QuestionId {
   private QuestionId() {}
 
   static String of(String... parts) {
+    return "q-" + digest(parts);
+  }
+
+  /** What tells one list of words from every other. */
+  static String digest(String... parts) {
     try {
       byte[] digest =
           MessageDigest.getInstance("SHA-256")
               .digest(String.join("\u001f", parts).getBytes(StandardCharsets.UTF_8));
-      return "q-" + HexFormat.of().formatHex(digest).substring(0, SHOWN);
+      return HexFormat.of().formatHex(digest).substring(0, SHOWN);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);
     }

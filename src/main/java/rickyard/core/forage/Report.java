@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param reportedOn the day of issue, if printed and unambiguous
  * @param samples at least one
  * @param notes doubts about the document as a whole
+ * @param layout the page by its own words, without its figures
  */
 public record Report(
     String document,
@@ -29,7 +30,8 @@ public record Report(
     ReportStatus status,
     Optional<LocalDate> reportedOn,
     List<Sample> samples,
-    List<Doubt> notes)
+    List<Doubt> notes,
+    Layout layout)
     implements Serializable {
 
   public Report {
@@ -41,8 +43,33 @@ public record Report(
     requireNonNull(reportedOn, "reportedOn");
     samples = List.copyOf(samples);
     notes = List.copyOf(notes);
+    requireNonNull(layout, "layout");
     if (samples.isEmpty()) {
       throw new IllegalArgumentException("a report holds at least one sample");
     }
+  }
+
+  /** A report whose layout nobody described. */
+  public Report(
+      String document,
+      String lab,
+      String reportNo,
+      int revision,
+      String replaces,
+      ReportStatus status,
+      Optional<LocalDate> reportedOn,
+      List<Sample> samples,
+      List<Doubt> notes) {
+    this(
+        document,
+        lab,
+        reportNo,
+        revision,
+        replaces,
+        status,
+        reportedOn,
+        samples,
+        notes,
+        Layout.none());
   }
 }

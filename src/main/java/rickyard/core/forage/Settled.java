@@ -16,6 +16,7 @@ import java.util.TreeSet;
  * @param reopened values that were replaced
  * @param answers what became of each answer of the office, by question
  * @param corrected what was corrected by a person, with what was read
+ * @param layouts how the layout of every document stands to what is remembered
  */
 public record Settled(
     List<SettledSample> samples,
@@ -24,7 +25,8 @@ public record Settled(
     List<InForce> inForce,
     List<Reopened> reopened,
     List<AnswerUse> answers,
-    List<Corrected> corrected) {
+    List<Corrected> corrected,
+    List<LayoutSeen> layouts) {
 
   public Settled {
     samples = List.copyOf(samples);
@@ -34,6 +36,7 @@ public record Settled(
     reopened = List.copyOf(reopened);
     answers = List.copyOf(answers);
     corrected = List.copyOf(corrected);
+    layouts = List.copyOf(layouts);
   }
 
   /** What counts for a lot (blank batch) or a batch of a feed. */

@@ -34,10 +34,13 @@ final class SettlementRun {
   }
 
   Settled run() {
-    DoubtDesk desk = new DoubtDesk(answers, analytes, unsettled.asOf());
+    LayoutDesk layouts = new LayoutDesk(distinct(), unsettled, answers, belonging);
+    DoubtDesk desk = new DoubtDesk(answers, layouts, analytes, unsettled.asOf());
     List<Held> all = new ArrayList<>();
     for (Received received : distinct()) {
-      all.addAll(desk.open(received));
+      List<Held> held = desk.open(received);
+      layouts.hold(received, held);
+      all.addAll(held);
     }
     Revisions revisions = new Revisions(answers, questions, unsettled.asOf());
     Series.of(all).forEach(revisions::settle);
@@ -47,6 +50,7 @@ final class SettlementRun {
     List<InForce> inForce = inForce(all);
     all.stream().filter(SettlementRun::asks).forEach(h -> questions.addAll(h.open));
     questions.sort(Comparator.comparing(Question::id));
+    LayoutDesk.once(questions);
     return new Settled(
         all.stream().map(Held::settled).sorted(Comparator.comparing(SettledSample::key)).toList(),
         Outcomes.of(all),
@@ -54,7 +58,8 @@ final class SettlementRun {
         inForce,
         Outcomes.reopened(all, unsettled.decisions()),
         answers.uses(),
-        corrections.made());
+        corrections.made(),
+        layouts.seen());
   }
 
   /** Copies, replaced and left-out samples ask nothing: nobody needs the answer. */

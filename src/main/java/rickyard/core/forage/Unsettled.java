@@ -14,6 +14,7 @@ import java.util.List;
  * @param answers the register of answers
  * @param decisions the register of decisions; corrections change values, others may be reopened
  * @param asOf the morning's date
+ * @param layouts what earlier mornings remember of layouts
  */
 public record Unsettled(
     List<Received> reports,
@@ -21,7 +22,8 @@ public record Unsettled(
     List<BagBatch> batches,
     List<Answer> answers,
     List<Decision> decisions,
-    LocalDate asOf) {
+    LocalDate asOf,
+    LayoutBook layouts) {
 
   public Unsettled {
     reports = List.copyOf(reports);
@@ -30,5 +32,17 @@ public record Unsettled(
     answers = List.copyOf(answers);
     decisions = List.copyOf(decisions);
     requireNonNull(asOf, "asOf");
+    requireNonNull(layouts, "layouts");
+  }
+
+  /** A first morning: nothing is remembered of layouts. */
+  public Unsettled(
+      List<Received> reports,
+      List<Lot> lots,
+      List<BagBatch> batches,
+      List<Answer> answers,
+      List<Decision> decisions,
+      LocalDate asOf) {
+    this(reports, lots, batches, answers, decisions, asOf, LayoutBook.empty());
   }
 }

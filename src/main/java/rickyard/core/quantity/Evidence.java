@@ -25,6 +25,24 @@ public sealed interface Evidence extends Serializable {
   }
 
   /**
+   * Printed by a laboratory that leaves something open which a hint for its layout fills.
+   *
+   * @param hint what was filled, and the row that says so
+   */
+  record Hinted(Place place, String raw, String hint) implements Evidence {
+    public Hinted {
+      requireNonNull(place, "place");
+      requireNonNull(raw, "raw");
+      requireNonNull(hint, "hint");
+    }
+
+    @Override
+    public String origin() {
+      return "assumed";
+    }
+  }
+
+  /**
    * Computed from other numbers.
    *
    * @param formula the formula in the field's words, for example {@code WSC + starch}

@@ -29,13 +29,13 @@ public record ReadLimits(
     implements Serializable {
 
   /**
-   * A season's export of 300,000 samples and a binder of 1,000 one-page reports are read to their
+   * A season's export of 60,000 samples and a binder of 1,000 one-page reports are read to their
    * end; beyond that a file is no report. Time and memory have limits of their own, where the
    * reading is isolated.
    */
   public static final ReadLimits DEFAULT =
       new ReadLimits(
-          32L << 20, 1_200, 6_000_000, 32_767, 6_000_000, 24_000_000, 128L << 20, 500, 4);
+          32L << 20, 1_200, 1_000_000, 32_767, 6_000_000, 24_000_000, 128L << 20, 500, 4);
 
   public ReadLimits {
     if (Math.min(Math.min(bytes, unpackedBytes), Math.min(Math.min(pages, cells), parts)) < 1

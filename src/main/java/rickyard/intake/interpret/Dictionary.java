@@ -28,6 +28,7 @@ public final class Dictionary implements Serializable {
   private final SortedMap<AnalyteCode, AnalyteRule> analytes;
   private final Map<String, List<Phrase>> byFirstWord;
   private final List<Usual> usual;
+  private final List<LayoutHint> hints;
   private final String digest;
 
   /**
@@ -40,11 +41,26 @@ public final class Dictionary implements Serializable {
    */
   public Dictionary(
       List<AnalyteRule> analytes, List<Phrase> phrases, List<Usual> usual, String digest) {
+    this(analytes, phrases, usual, List.of(), digest);
+  }
+
+  /**
+   * Makes a dictionary that knows something of layouts besides.
+   *
+   * @param hints what some layouts do not say themselves
+   */
+  public Dictionary(
+      List<AnalyteRule> analytes,
+      List<Phrase> phrases,
+      List<Usual> usual,
+      List<LayoutHint> hints,
+      String digest) {
     SortedMap<AnalyteCode, AnalyteRule> rules = new TreeMap<>();
     analytes.forEach(rule -> rules.put(rule.analyte().code(), rule));
     this.analytes = Collections.unmodifiableSortedMap(rules);
     this.byFirstWord = index(phrases);
     this.usual = List.copyOf(usual);
+    this.hints = List.copyOf(hints);
     this.digest = digest;
   }
 
@@ -74,6 +90,10 @@ public final class Dictionary implements Serializable {
   /** SHA-256 of the tables behind it. */
   public String digest() {
     return digest;
+  }
+
+  List<LayoutHint> hints() {
+    return hints;
   }
 
   Optional<AnalyteRule> find(String code) {

@@ -110,6 +110,10 @@ final class Doubts {
               + " copied right?";
       case "implausible-figure" ->
           "The figure for " + names + " cannot be right: what should it be?";
+      case "hint-contradicted" ->
+          "A hint for this layout says otherwise than the page about "
+              + names
+              + ": does the page hold?";
       default -> "Please check " + names + ".";
     };
   }
@@ -141,6 +145,7 @@ final class Doubts {
           "order-broken",
           "outside-usual-range",
           "formula-in-result",
+          "hint-contradicted",
           "digits-unlike-others",
           "unlike-material",
           "page-in-doubt" ->

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rickyard.core.forage.Doubt;
+import rickyard.core.forage.Layout;
 import rickyard.core.forage.Report;
 import rickyard.core.forage.ReportStatus;
 import rickyard.core.forage.Sample;
@@ -57,7 +58,8 @@ public final class Interpreter {
    */
   public Interpretation interpret(Grid grid, String documentSha256) {
     boolean certain = grid.kind() == Grid.Kind.TABLE;
-    List<Line> lines = new Lines(dictionary, certain).of(grid);
+    PageHints hints = PageHints.on(grid, dictionary.hints());
+    List<Line> lines = new Lines(dictionary, certain, hints).of(grid);
     Walk walk = new Walk(dictionary, lines, certain, documentSha256);
     walk.run(progress);
     List<SampleDraft> drafts = walk.samples().withFigures();
@@ -72,9 +74,9 @@ public final class Interpreter {
     if (drafts.isEmpty()) {
       return none(lines);
     }
-    Dates.Order order = Dates.order(dates(walk, drafts));
+    Dates.Order order = hints.order(dates(walk, drafts));
     SampleWriter writer =
-        new SampleWriter(walk, order, grid.cautions().contains(ScannedPages.CAUTION));
+        new SampleWriter(walk, order, hints, grid.cautions().contains(ScannedPages.CAUTION));
     List<Sample> samples = new ArrayList<>(drafts.size());
     for (SampleDraft draft : drafts) {
       samples.add(writer.write(draft));
@@ -86,8 +88,13 @@ public final class Interpreter {
     }
     List<Untaken> untaken = new ArrayList<>(walk.unknown());
     untaken.addAll(writer.untaken());
+    Layout layout = new PageLayout(dictionary, lines).of(walk.front().lab(), walk.heads(), drafts);
+    List<Doubt> notes = new ArrayList<>(hints.doubts());
+    grid.cautions().stream()
+        .filter(c -> !HARMLESS.contains(c))
+        .forEach(c -> notes.add(Doubts.ofCaution(c)));
     return new Interpretation.Understood(
-        report(walk, order, samples, grid.cautions(), documentSha256), untaken);
+        report(walk, order, samples, notes, layout, documentSha256), untaken);
   }
 
   /** A letter that takes a report back prints no figures, but names the report. */
@@ -114,13 +121,13 @@ public final class Interpreter {
   }
 
   private static Report report(
-      Walk walk, Dates.Order order, List<Sample> samples, List<String> cautions, String document) {
+      Walk walk,
+      Dates.Order order,
+      List<Sample> samples,
+      List<Doubt> notes,
+      Layout layout,
+      String document) {
     Front front = walk.front();
-    List<Doubt> notes = new ArrayList<>();
-    cautions.stream()
-        .filter(c -> !HARMLESS.contains(c))
-        .forEach(c -> notes.add(Doubts.ofCaution(c)));
-    Doubts.ofSamples(samples).ifPresent(notes::add);
     Optional<LocalDate> reported =
         Doubts.date(front.field("reported"), order, "report date", notes);
     return new Report(
@@ -132,6 +139,7 @@ public final class Interpreter {
         front.status(),
         reported,
         samples,
-        notes);
+        notes,
+        layout);
   }
 }

@@ -21,16 +21,18 @@ final class Lines {
   private final boolean certain;
   private final Memo<Boolean> whole;
   private final Memo<Boolean> figures;
+  private final PageHints hints;
 
-  Lines(Dictionary dictionary, boolean certain) {
+  Lines(Dictionary dictionary, boolean certain, PageHints hints) {
     this.dictionary = dictionary;
     this.certain = certain;
     this.whole = new Memo<>(this::isWhole);
     this.figures = new Memo<>(this::isNumeral);
+    this.hints = hints;
   }
 
   List<Line> of(Grid grid) {
-    Dialect dialect = dialect(grid);
+    Dialect dialect = hints.dialect(dialect(grid));
     Piece.Reading reading =
         new Piece.Reading(dictionary, dialect, Legend.of(dictionary, grid), certain);
     Pieces pieces = new Pieces(reading);

@@ -16,8 +16,10 @@ final class OpenNames {
   private final Dictionary dictionary;
   private final Statements statements;
   private final List<Resolved> chosen;
+  private final PageHints hints;
 
-  OpenNames(Dictionary dictionary, Statements statements, List<Resolved> chosen) {
+  OpenNames(Dictionary dictionary, Statements statements, List<Resolved> chosen, PageHints hints) {
+    this.hints = hints;
     this.dictionary = dictionary;
     this.statements = statements;
     this.chosen = List.copyOf(chosen);
@@ -39,6 +41,13 @@ final class OpenNames {
   private Optional<Resolved> settled(Resolved open) {
     String name = open.code().value();
     List<String> meanings = meanings(open, name);
+    Optional<LayoutHint> hint = hints.openName(name);
+    if (meanings.isEmpty() && hint.isPresent() && !isSpare(name)) {
+      return hinted(open, hint.get());
+    }
+    if (hint.filter(h -> !meanings.isEmpty() && !meanings.contains(h.value())).isPresent()) {
+      return Optional.of(open.withTrouble("hint-contradicted"));
+    }
     if (meanings.size() == 1) {
       boolean twin = find(new AnalyteCode(meanings.get(0))).isPresent();
       return twin ? Optional.empty() : dictionary.find(meanings.get(0)).map(open::as);
@@ -56,6 +65,20 @@ final class OpenNames {
       case "SUGAR" -> "sugar-not-defined";
       default -> "nsc-definition-unknown";
     };
+  }
+
+  /** Named by the hint, unless the same thing is printed besides under its own name. */
+  private Optional<Resolved> hinted(Resolved open, LayoutHint hint) {
+    boolean twin = find(new AnalyteCode(hint.value())).isPresent();
+    return twin
+        ? Optional.empty()
+        : dictionary
+            .find(hint.value())
+            .map(open::as)
+            .map(
+                r ->
+                    PageHints.resting(
+                        r, open.code() + " is " + hint.value() + " by " + hint.row()));
   }
 
   /** 'Sugar' beside WSC adds nothing: the limits are in WSC. Beside ESC alone it may be the WSC. */

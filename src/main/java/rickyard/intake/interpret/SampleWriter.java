@@ -33,17 +33,20 @@ final class SampleWriter {
   private static final Pattern STRAW =
       Pattern.compile("(?i)\\b(?:straw|\\p{L}*stroh|paille|paja|\\p{L}*stro)\\b");
   private final Dates.Order order;
+  private final PageHints hints;
   private final boolean scanned;
   private final List<Untaken> untaken = new ArrayList<>();
 
   /**
    * A writer of the samples of one document.
    *
+   * @param hints what the tables know of its layout
    * @param scanned whether a program read it from a picture: then every figure waits for a person
    */
-  SampleWriter(Walk walk, Dates.Order order, boolean scanned) {
+  SampleWriter(Walk walk, Dates.Order order, PageHints hints, boolean scanned) {
     this.walk = walk;
     this.order = order;
+    this.hints = hints;
     this.scanned = scanned;
   }
 
@@ -53,9 +56,14 @@ final class SampleWriter {
 
   Sample write(SampleDraft draft) {
     List<Finding> taken = draft.findings().stream().filter(this::isTaken).toList();
-    Settled settled = Settled.of(Proofs.apply(taken));
+    Settled settled = Settled.of(hints.fill(Proofs.apply(taken)));
     List<Resolved> named =
-        new OpenNames(walk.dictionary(), walk.statements(), settled.chosen()).settle();
+        new OpenNames(
+                walk.dictionary(),
+                walk.statements(),
+                settled.chosen().stream().map(hints::marked).toList(),
+                hints)
+            .settle();
     Checked checked =
         SampleChecks.of(
             figures(named, settled),

@@ -31,6 +31,7 @@ final class Walk {
   private final List<Line> pending = new ArrayList<>();
   private final List<Line> pendingFields = new ArrayList<>();
   private final List<Untaken> unknown = new ArrayList<>();
+  private final List<List<Line>> heads = new ArrayList<>();
   private final String document;
   private Header header;
   private Optional<WideTable> wide = Optional.empty();
@@ -59,6 +60,11 @@ final class Walk {
 
   Dictionary dictionary() {
     return dictionary;
+  }
+
+  /** The heading lines of each table of results. */
+  List<List<Line>> heads() {
+    return List.copyOf(heads);
   }
 
   /** Rows of tables whose label the dictionary does not know. */
@@ -105,6 +111,7 @@ final class Walk {
   private void step(Line line, int at) {
     if (WideTable.isHead(line, lines.subList(at + 1, lines.size()), certain)) {
       wide = Optional.of(WideTable.under(dictionary, pending, line, certain));
+      heads.add(List.of(line));
       pending.clear();
     } else if (wide.isPresent() && wide.get().takes(line)) {
       Optional<Line> next =
@@ -124,6 +131,7 @@ final class Walk {
       List<Line> heads =
           pending.subList(Math.max(0, pending.size() - HEADING_LINES), pending.size());
       header = new Header(dictionary, heads, pendingFields, certain);
+      this.heads.add(List.copyOf(heads));
       pending.clear();
       pendingFields.clear();
     }

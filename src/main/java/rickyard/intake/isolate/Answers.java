@@ -36,10 +36,14 @@ final class Answers {
           "java.time.LocalDate",
           "java.time.Ser",
           "java.util.CollSer",
+          "java.util.Collections$UnmodifiableCollection",
+          "java.util.Collections$UnmodifiableSet",
+          "java.util.Collections$UnmodifiableSortedSet",
           "java.util.ImmutableCollections$List12",
           "java.util.ImmutableCollections$ListN",
           "java.util.Optional",
-          "java.util.OptionalInt");
+          "java.util.OptionalInt",
+          "java.util.TreeSet");
 
   private Answers() {}
 

@@ -20,7 +20,16 @@ record ChildCommand(Path program, String classPath, int heapMib) {
 
   /** All that a child gets to know of the environment: what programs need to be found and run. */
   private static final Set<String> ENVIRONMENT =
-      Set.of("PATH", "PATHEXT", "SYSTEMROOT", "WINDIR", "LD_LIBRARY_PATH", "TMPDIR", "TEMP", "TMP", "TESSDATA_PREFIX");
+      Set.of(
+          "PATH",
+          "PATHEXT",
+          "SYSTEMROOT",
+          "WINDIR",
+          "LD_LIBRARY_PATH",
+          "TMPDIR",
+          "TEMP",
+          "TMP",
+          "TESSDATA_PREFIX");
 
   /** The Java and the classes of this very process. */
   static ChildCommand ofThisProcess() {

@@ -49,7 +49,12 @@ public record ProcessLimits(
           64);
 
   public ProcessLimits {
-    if (heapMib < 16 || mostHeapMib < heapMib || largeFrom < 1 || heapPerMib < 0 || answerMib < 1 || answerPerByte < 1) {
+    if (heapMib < 16
+        || mostHeapMib < heapMib
+        || largeFrom < 1
+        || heapPerMib < 0
+        || answerMib < 1
+        || answerPerByte < 1) {
       throw new IllegalArgumentException("every limit is positive, a heap at least 16 MiB");
     }
     if (computing.isNegative()

@@ -18,7 +18,8 @@ final class ArrivalTables {
   static Table outcomes(MorningView view) {
     return Table.of(
         "outcomes.csv",
-        "file,part,sha256,bytes,kind,outcome,reason_code,reason,lab,report_no,revision,samples",
+        "file,part,sha256,bytes,kind,outcome,reason_code,reason,lab,report_no,revision,samples,"
+            + "layout,layout_note",
         view.outcomes().stream().map(ArrivalTables::outcome).toList());
   }
 
@@ -35,7 +36,9 @@ final class ArrivalTables {
         text(row.lab()),
         text(row.reportNo()),
         count(row.revision()),
-        count(row.samples()));
+        count(row.samples()),
+        text(row.layout()),
+        text(row.layoutNote()));
   }
 
   static Table analyses(MorningView view) {

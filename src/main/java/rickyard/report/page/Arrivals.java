@@ -14,7 +14,8 @@ import rickyard.report.view.OutcomeRow;
 /** What arrived and how it was counted. */
 public final class Arrivals {
   /** One file, or one part of a container. */
-  public record Entry(String file, boolean part, String about, String outcome, String reason) {}
+  public record Entry(
+      String file, boolean part, String about, String outcome, String reason, String layout) {}
 
   private Arrivals() {}
 
@@ -44,7 +45,14 @@ public final class Arrivals {
         part,
         String.join(" · ", about),
         Words.of("outcome", row.outcome()),
-        Harmless.sentence(row.reason()));
+        Harmless.sentence(row.reason()),
+        layout(row));
+  }
+
+  /** What is to be said of the layout; nothing of one that is known and raised nothing. */
+  private static String layout(OutcomeRow row) {
+    boolean silent = row.layoutNote().isEmpty() || row.layoutNote().equals("known");
+    return silent ? "" : Harmless.sentence("Layout " + row.layout() + ": " + row.layoutNote());
   }
 
   /** The files by outcome, in one sentence. */

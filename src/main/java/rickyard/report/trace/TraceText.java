@@ -53,6 +53,16 @@ public final class TraceText {
           + ", "
           + reported.place().words();
     }
+    if (evidence instanceof Evidence.Hinted hinted) {
+      return "printed \""
+          + hinted.raw()
+          + "\" in "
+          + files.apply(hinted.place())
+          + ", "
+          + hinted.place().words()
+          + ", with a hint: "
+          + hinted.hint();
+    }
     if (evidence instanceof Evidence.Derived derived) {
       return "derived: " + derived.formula();
     }

@@ -83,6 +83,7 @@ class AnswersHostileInputTest {
         new Trap(),
         new ArrayList<>(List.of("x")),
         new java.util.HashMap<>(),
+        new java.util.TreeSet<>(List.of("x")),
         new java.io.File("x"),
         "text",
         new long[1 << 20],

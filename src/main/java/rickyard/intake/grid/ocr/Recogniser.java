@@ -20,8 +20,7 @@ import rickyard.intake.grid.UnreadableException;
  * @param identity version and languages: another recogniser may read another thing
  * @param languages the languages it is asked for, joined by +
  */
-public record Recogniser(Path program, String identity, String languages)
-    implements Serializable {
+public record Recogniser(Path program, String identity, String languages) implements Serializable {
   /** The environment variable that names the program's file, or {@code none} to use none. */
   public static final String SETTING = "RICKYARD_OCR";
 
