@@ -69,7 +69,7 @@ class MutantsPropertyTest {
         """);
     Dictionary weak = DictionaryTables.load(Optional.of(office));
 
-    Tally tally = campaign.readBy(weak).run(SEED, 120, List.of(Kind.A_TENTH, Kind.POINT_MOVED));
+    Tally tally = campaign.readBy(weak).run(SEED, 400, List.of(Kind.A_TENTH, Kind.POINT_MOVED));
 
     assertTrue(tally.count(Fate.FALSE_CLEAR) > 0, "false clears with a weak reader");
   }

@@ -93,6 +93,7 @@ public final class Interpreter {
     grid.cautions().stream()
         .filter(c -> !HARMLESS.contains(c))
         .forEach(c -> notes.add(Doubts.ofCaution(c)));
+    Doubts.ofSamples(samples).ifPresent(notes::add);
     return new Interpretation.Understood(
         report(walk, order, samples, notes, layout, documentSha256), untaken);
   }
