@@ -105,7 +105,10 @@ record Records(List<List<String>> fields, boolean doubtful) {
       }
       if (count > most) {
         throw new UnreadableException(
-            "too-many-cells", "The table has more than " + most + " cells, too many for a report.");
+            "too-many-cells",
+            "The table has more than "
+                + most
+                + " cells, the limit for one file; ask for it in smaller parts.");
       }
     }
   }
