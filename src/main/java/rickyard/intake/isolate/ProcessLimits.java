@@ -42,7 +42,7 @@ public record ProcessLimits(
           160,
           1_536,
           Duration.ofSeconds(20),
-          Duration.ofSeconds(25),
+          Duration.ofSeconds(50),
           Duration.ofSeconds(30),
           Duration.ofMinutes(15),
           64,
