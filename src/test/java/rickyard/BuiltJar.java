@@ -13,15 +13,17 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /** Starts the built jar as a process of its own, as a person would. */
-final class BuiltJar {
+public final class BuiltJar {
   private static final long PATIENCE_SECONDS = 120;
 
   private BuiltJar() {}
 
   /** What a run printed and how it ended. */
-  record Ended(int status, String output) {}
+  public record Ended(int status, String output) {}
 
-  static Process start(List<String> jvm, List<String> arguments, Path log) throws IOException {
+  /** Starts it; what it prints goes to a file. */
+  public static Process start(List<String> jvm, List<String> arguments, Path log)
+      throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(jvm);
@@ -34,7 +36,8 @@ final class BuiltJar {
         .start();
   }
 
-  static Ended run(List<String> jvm, List<String> arguments) throws IOException {
+  /** Runs it to its end. */
+  public static Ended run(List<String> jvm, List<String> arguments) throws IOException {
     Path log = Files.createTempFile("rickyard-run", ".txt");
     try {
       Process process = start(jvm, arguments, log);
@@ -51,12 +54,13 @@ final class BuiltJar {
     }
   }
 
-  static Ended run(String... arguments) throws IOException {
+  /** Runs it to its end. */
+  public static Ended run(String... arguments) throws IOException {
     return run(List.of(), List.of(arguments));
   }
 
   /** All files below a folder with their bytes as text, run.json left out: it holds timings. */
-  static Map<String, String> contents(Path folder) throws IOException {
+  public static Map<String, String> contents(Path folder) throws IOException {
     Map<String, String> found = new TreeMap<>();
     try (Stream<Path> files = Files.walk(folder)) {
       files
@@ -76,7 +80,7 @@ final class BuiltJar {
   }
 
   /** Copies a folder with everything in it. */
-  static void copy(Path from, Path to) throws IOException {
+  public static void copy(Path from, Path to) throws IOException {
     try (Stream<Path> files = Files.walk(from)) {
       for (Path file : files.toList()) {
         Path target = to.resolve(from.relativize(file).toString());

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import rickyard.intake.grid.ReadLimits;
 
 /**
@@ -29,6 +30,10 @@ public final class Inventory {
       Comparator.comparing(
           arrival -> arrival.relativePath().getBytes(StandardCharsets.UTF_8),
           Arrays::compareUnsigned);
+
+  /** A folder called so was meant to be a file. */
+  private static final Pattern LIKE_A_REPORT =
+      Pattern.compile("(?i).*\\.(pdf|csv|txt|xlsx?|ods|eml|zip|html?)");
 
   private final Path inbox;
   private final ReadLimits limits;
@@ -134,8 +139,15 @@ public final class Inventory {
         Path folder, @org.jspecify.annotations.Nullable IOException failure) {
       if (failure != null) {
         add(relative(folder), 0, "unreadable", "The folder could not be listed to its end.");
+      } else if (LIKE_A_REPORT.matcher(relative(folder)).matches() && isUnlisted(folder)) {
+        add(relative(folder), 0, "not-a-file", "It is an empty folder with the name of a file.");
       }
       return FileVisitResult.CONTINUE;
+    }
+
+    private boolean isUnlisted(Path folder) {
+      String within = relative(folder) + "/";
+      return arrivals.stream().noneMatch(a -> a.relativePath().startsWith(within));
     }
 
     private void add(String path, long size, String code, String sentence) {

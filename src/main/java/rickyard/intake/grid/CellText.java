@@ -11,7 +11,8 @@ public final class CellText {
 
   /**
    * Makes one line of a text: all white space becomes single spaces, characters without width are
-   * dropped, control characters become {@link #UNKNOWN}.
+   * dropped, control characters become {@link #UNKNOWN}, and so do those that turn the direction of
+   * reading: a figure behind one shows other digits first than the file holds.
    *
    * @return stripped text, empty where there was nothing to see
    */
@@ -46,16 +47,20 @@ public final class CellText {
 
   /** Whether a character turns the direction of what follows, so that eye and file differ. */
   public static boolean isTurning(int point) {
-    return (point >= 0x202A && point <= 0x202E) || (point >= 0x2066 && point <= 0x2069);
+    return point == 0x061C
+        || point == 0x200F
+        || (point >= 0x202A && point <= 0x202E)
+        || (point >= 0x2066 && point <= 0x2069);
   }
 
   private static boolean isWithoutWidth(int point) {
-    return Character.getType(point) == Character.FORMAT;
+    return Character.getType(point) == Character.FORMAT && !isTurning(point);
   }
 
   private static boolean isUnreadable(int point) {
     int type = Character.getType(point);
-    return type == Character.CONTROL
+    return isTurning(point)
+        || type == Character.CONTROL
         || type == Character.PRIVATE_USE
         || type == Character.SURROGATE
         || type == Character.UNASSIGNED;

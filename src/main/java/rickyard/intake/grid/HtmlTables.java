@@ -71,6 +71,7 @@ final class HtmlTables {
   private final List<Row> rows = new ArrayList<>();
   private final Set<String> cautions = new TreeSet<>();
   private final StringBuilder line = new StringBuilder();
+  private HiddenStyles styles = HiddenStyles.of(new Document(""));
   private int fields;
 
   HtmlTables(ReadLimits limits) {
@@ -84,6 +85,7 @@ final class HtmlTables {
     } catch (IOException broken) {
       throw new UnreadableException("damaged", "The web page is damaged; ask for it again.");
     }
+    styles = HiddenStyles.of(document);
     read(document.body(), 0);
     endLine();
     if (rows.isEmpty()) {
@@ -183,6 +185,7 @@ final class HtmlTables {
     String style = element.attr("style").toLowerCase(Locale.ROOT).replaceAll("\\s", "");
     boolean hidden =
         element.hasAttr("hidden")
+            || styles.hide(element)
             || style.contains("display:none")
             || style.contains("visibility:hidden")
             || style.matches("(?s).*font-size:0(\\.0*)?(px|pt|em|%|;|$).*")

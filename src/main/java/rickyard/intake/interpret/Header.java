@@ -57,11 +57,20 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
     }
     for (Line line : fieldLines) {
       String field = line.pieces().get(0).field().map(FieldMark::field).orElse("");
-      Columns.spanning(line.pieces().subList(1, line.pieces().size()), cell, certain)
-          .ifPresent(p -> fields.put(field, p.text()));
+      List<Piece> values = line.pieces().subList(1, line.pieces().size());
+      Optional<Piece> value =
+          isGapped(line)
+              ? Columns.over(values, cell, certain)
+              : Columns.spanning(values, cell, certain);
+      value.ifPresent(p -> fields.put(field, p.text()));
     }
     String text = String.join(" ", texts);
     return new Heading(text, dictionary.read(text, Dictionary.IN_HEADING), fields);
+  }
+
+  /** Whether another field has more values: a column without one must not take its neighbour's. */
+  private boolean isGapped(Line line) {
+    return fieldLines.stream().anyMatch(other -> other.pieces().size() > line.pieces().size());
   }
 
   /** 'Sample | A | | Sample | B': the same field side by side, each with its value beside it. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rickyard.intake.grid.CellText;
 import rickyard.intake.interpret.Figure.Form;
 
 /**
@@ -26,17 +27,20 @@ final class Numerals {
           + "|[0-9]{1,3},[0-9]{3}\\.[0-9]+|[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)";
   private static final String POWER =
       "(?:[eE][+-]?[0-9]{1,2}|\\s?[x\u00D7*\u00B7]\\s?10\\s?\\^?\\s?[+-]?[0-9]{1,2})";
+
+  /** The number is taken whole or not at all: no second look may end it at a gap within it. */
   private static final Pattern PLAIN =
       Pattern.compile(
           "(?<sign>[<>\u2264\u2265\u2039\u203A]=?|[-\u2212\u2013](?=[0-9])|[~\u2248])?\\s*"
-              + "(?<number>"
+              + "(?<number>(?>"
               + NUMBER
-              + ")(?<power>"
+              + "))(?<power>"
               + POWER
               + ")?(?<spread>\\s*(?:\u00B1|\\+/-)\\s*[0-9]+(?:[.,][0-9]+)?)?"
               + "(?<note>\\s?[*\u2020\u2021\u00A7#^\u00B9\u00B2\u00B3\u2070-\u2079]+"
-              + "|\\s?\\([a-z1-9]\\))?(?<rest>(?![0-9.,]).*)?",
+              + "|\\s?\\([a-z1-9]\\))?(?<rest>(?![0-9.,\\p{M}]).*)?",
           Pattern.DOTALL);
+
   private static final Pattern RANGE =
       Pattern.compile(
           NUMBER + "\\s*(?:-|\u2013|\u2014|\u2212|\\.\\.+|to|bis)\\s*" + NUMBER + "(?<rest>.*)",
@@ -44,6 +48,11 @@ final class Numerals {
   private static final Pattern LETTERED =
       Pattern.compile(
           "(?=.*[0-9])(?=.*[OoIlSBZ|])(?=[0-9<>]|[0-9OoIlSBZ|]+[.,])[<>]?\\s*[0-9OoIlSBZ|]*[.,]?[0-9OoIlSBZ|]+\\s*%?");
+
+  /** A figure with a character that could not be read: it may have been a digit or its end. */
+  private static final Pattern UNREADABLE =
+      Pattern.compile("(?=.*" + CellText.UNKNOWN + ")[^\\p{L}]*[0-9].*", Pattern.DOTALL);
+
   private static final int LONGEST_CELL = 80;
   private static final int LONGEST_NUMBER = 16;
   private static final Pattern ANY_NUMBER = Pattern.compile(NUMBER);
@@ -84,6 +93,9 @@ final class Numerals {
     }
     if (BLANKS.matcher(text).matches()) {
       return Optional.of(Figure.word(Form.ABSENT));
+    }
+    if (UNREADABLE.matcher(text).matches()) {
+      return Optional.of(Figure.troubled("letters-in-number", "", ""));
     }
     if (LETTERED.matcher(text).matches()) {
       return Optional.of(Figure.troubled("letters-in-number", digits(text), ""));

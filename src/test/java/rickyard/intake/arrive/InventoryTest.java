@@ -40,6 +40,15 @@ class InventoryTest {
   }
 
   @Test
+  void anEmptyFolderThatIsCalledLikeAFileIsListed() throws IOException {
+    Files.createDirectories(folder.resolve("empty.pdf"));
+    Files.createDirectories(folder.resolve("old"));
+    put("full.pdf/a.csv", "a");
+
+    assertEquals(List.of("empty.pdf not-a-file", "full.pdf/a.csv fine"), listed(freeze()));
+  }
+
+  @Test
   void everythingIsListedInCodePointOrder() throws IOException {
     put("b.csv", "b");
     put("a/z.csv", "z");

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ContainerTest {
 
@@ -123,6 +125,32 @@ class ContainerTest {
         Looking.rows(grid));
     assertEquals(List.of("hidden-text"), grid.cautions());
     assertEquals(299, grid.pages().get(0).rows().get(3).cells().get(1).right());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "class=h",
+        "class='x g'",
+        "style='position:absolute; left:-9999px'",
+        "style='text-indent: -9999px'",
+        "style='height:0;overflow:hidden'",
+        "style='transform:scale(0)'",
+        "style='FONT-SIZE: 0'",
+        "style='color: #FFF'",
+        "style='color:white;background:white'"
+      })
+  void whatAPagesStylesHideIsLeftOut(String way) {
+    Opened opened =
+        Looking.open(
+            "<html><head><style>p{color:red} .h{display:none} td>b{} /* .v{*/ @media screen{.g {"
+                + " visibility : hidden}}</style></head><body><table><tr><td>ADF</td><td>36.2</td>"
+                + "</tr><tr "
+                + way
+                + "><td>Starch</td><td>0.3</td></tr></table></body></html>");
+    Grid grid = Looking.grid(opened);
+    assertEquals("1: 1=ADF | 2=36.2", Looking.rows(grid));
+    assertEquals(List.of("hidden-text"), grid.cautions());
   }
 
   @Test

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -162,6 +164,31 @@ class TextTableTest {
   void textThatTurnsDirectionIsCautioned() {
     assertEquals(
         List.of("hidden-text"), Looking.grid(Looking.open("Lot,DM\nH1,\u202E1.88\n")).cautions());
+    assertEquals("1: 1=Lot | 2=DM\n2: 1=H1 | 2=\uFFFD1.88", rows("Lot,DM\nH1,\u202E1.88\n"));
+  }
+
+  @Test
+  void aRowThatIsNotAsWideAsItsHeadIsCautioned() {
+    String head = "Lot;CP;WSC;Starch;pH\n";
+    String fine = "%;%;%\nH1;8.9;9.4;0.7;\nH2;9.0;9.1;;\n";
+    assertEquals(List.of(), Looking.grid(Looking.open(head + fine)).cautions());
+    for (String row : List.of("H3;8.99.4;0.7;5.1\n", "H3;8;9;9.4;0.7;5.1\n", "H3;8.9;9.4\n")) {
+      assertEquals(
+          List.of("readings-differ"), Looking.grid(Looking.open(head + fine + row)).cautions());
+    }
+    // The head itself lost a delimiter: a blank at a row's end does not make up for it.
+    assertEquals(
+        List.of("readings-differ"),
+        Looking.grid(Looking.open(head.replace("CP;W", "CPW") + "H1;8.9;9.4;0.7;\n")).cautions());
+  }
+
+  @Test
+  void aTextInTwoEncodingsIsRefusedNotHalfLost() {
+    byte[] wide = "Lot,DM\nH1,88.1\nH3,87.0\n".getBytes(StandardCharsets.UTF_16LE);
+    byte[] narrow = "H2,90.0\n".getBytes(StandardCharsets.UTF_8);
+    byte[] both = Arrays.copyOf(wide, wide.length + narrow.length);
+    System.arraycopy(narrow, 0, both, wide.length, narrow.length);
+    assertEquals("binary", Looking.code(Looking.open(both)));
   }
 
   @Test

@@ -43,7 +43,14 @@ class NumeralsTest {
         "0x1p3;POINT;NUMBER 0 +-0.5 rest x1p3",
         "9.4d;POINT;NUMBER 9.4 +-0.05 rest d",
         "\u0669.\u0664;POINT;none",
-        "12 345;POINT;number-ambiguous"
+        "12 345;POINT;number-ambiguous",
+        "11 234,s;POINT;none",
+        "1'234,;POINT;none",
+        "0.4\uFFFD;POINT;letters-in-number",
+        "1\uFFFD %;POINT;letters-in-number",
+        "\uFFFD3.51;POINT;letters-in-number",
+        "3.3\u20DD;POINT;none",
+        "15\u0338.8;POINT;none"
       })
   void isReadStrictly(String text, Dialect dialect, String expected) {
     assertEquals(expected, words(text, dialect));

@@ -96,7 +96,10 @@ record Decoded(String text, String charset, boolean guessed) {
     return oneByte(bytes);
   }
 
-  /** Latin text in two bytes has zeros in every second place and hardly any in the others. */
+  /**
+   * Latin text in two bytes has zeros in nearly every second place and hardly any in the others;
+   * with fewer, some of it is in another encoding and would be lost.
+   */
   private static Optional<Decoded> twoBytes(byte[] bytes) {
     int pairs = Math.min(bytes.length, SAMPLE) / 2;
     int even = 0;
@@ -108,10 +111,10 @@ record Decoded(String text, String charset, boolean guessed) {
     if (pairs < 2 || bytes.length % 2 != 0 || Math.min(even, odd) * 50 > pairs) {
       return Optional.empty();
     }
-    if (odd * 10 > pairs * 6) {
+    if (odd * 20 > pairs * 19) {
       return strict(bytes, 0, StandardCharsets.UTF_16LE).map(t -> new Decoded(t, "UTF-16LE", true));
     }
-    if (even * 10 > pairs * 6) {
+    if (even * 20 > pairs * 19) {
       return strict(bytes, 0, StandardCharsets.UTF_16BE).map(t -> new Decoded(t, "UTF-16BE", true));
     }
     return Optional.empty();

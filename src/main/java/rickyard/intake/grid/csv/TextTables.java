@@ -27,8 +27,8 @@ public final class TextTables {
    * Reads a text.
    *
    * @return cells, with cautions {@code encoding-guessed}, {@code quotes-unbalanced}, {@code
-   *     readings-differ} (decimal commas without quotes may have been divided), {@code
-   *     control-characters} or {@code hidden-text} where they apply
+   *     readings-differ} (decimal commas without quotes may have been divided, or a row is not as
+   *     wide as its head), {@code control-characters} or {@code hidden-text} where they apply
    * @throws UnreadableException where the bytes hold no text or more than the limits
    */
   public static Opened read(byte[] bytes, ReadLimits limits) {
@@ -93,7 +93,8 @@ public final class TextTables {
     if (records.doubtful()) {
       cautions.add("quotes-unbalanced");
     }
-    if (layout == Layout.COMMA && DecimalCommas.suspected(records.fields())) {
+    if (RaggedRows.found(records.fields())
+        || (layout == Layout.COMMA && DecimalCommas.suspected(records.fields()))) {
       cautions.add("readings-differ");
     }
     List<Row> rows = new ArrayList<>();
