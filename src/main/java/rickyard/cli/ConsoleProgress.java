@@ -34,7 +34,7 @@ final class ConsoleProgress implements Progress {
     int percent = (int) (100L * done / total);
     if (percent != shown) {
       shown = percent;
-      out.print(String.format(Locale.ROOT, "\r%s %d of %d", stage, done, total));
+      out.print(String.format(Locale.ROOT, "\r%s %d of %d\u001b[K", stage, done, total));
       out.flush();
     }
   }

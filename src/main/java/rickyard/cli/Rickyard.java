@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import rickyard.intake.isolate.ReaderUnavailableException;
 import rickyard.ledger.LedgerException;
 import rickyard.morning.MorningFailedException;
 import rickyard.morning.OfficeHeldException;
@@ -87,7 +88,9 @@ public final class Rickyard implements Runnable {
       return HELD;
     }
     RunLog.failure(e);
-    if (e instanceof LedgerException || e instanceof MorningFailedException) {
+    if (e instanceof LedgerException
+        || e instanceof MorningFailedException
+        || e instanceof ReaderUnavailableException) {
       err.println("rickyard: " + sentence(String.valueOf(e.getMessage())) + RunLog.where());
     } else {
       err.println(

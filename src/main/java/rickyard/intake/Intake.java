@@ -10,7 +10,7 @@ import rickyard.intake.grid.Unfolding;
 import rickyard.intake.interpret.Interpreter;
 
 /** Reads a file of the inbox, and whatever documents it holds, into reports. */
-public final class Intake {
+public final class Intake implements InboxReader {
   private final GridReader reader;
   private final Interpreter interpreter;
   private final ReadLimits limits;
@@ -21,13 +21,7 @@ public final class Intake {
     this.limits = requireNonNull(limits, "limits");
   }
 
-  /**
-   * Reads one file.
-   *
-   * @param bytes its bytes
-   * @param name its name, as a hint for a person's sentence only
-   * @return the file's own document and those inside it; never throws for bad input
-   */
+  @Override
   public ReadFile read(byte[] bytes, String name) {
     return new ReadFile(
         Unfolding.of(reader, bytes, name, limits).stream().map(this::document).toList());

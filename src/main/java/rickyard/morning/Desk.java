@@ -1,6 +1,5 @@
 package rickyard.morning;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,14 +15,14 @@ import java.util.stream.Collectors;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseQuestion;
 import rickyard.core.forage.Answer;
-import rickyard.intake.Intake;
+import rickyard.intake.InboxReader;
 import rickyard.intake.ReadFile;
 import rickyard.intake.arrive.Arrival;
+import rickyard.intake.isolate.IsolatedIntake;
 import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.MorningRow;
 import rickyard.ledger.OfficeLock;
-import rickyard.ledger.Originals;
 
 /**
  * An office laid open for one question, without a morning being run: what is in the inbox and what
@@ -66,8 +65,10 @@ final class Desk {
     folders.check();
     if (!Files.isDirectory(folders.ledger().resolve("db"))) {
       Inputs inputs = Inputs.load(folders, otherwise, Optional.empty());
-      FilesInHand files = inHand(inputs, new TreeMap<>(), new HashMap<>());
-      return new Desk(inputs, new Pipeline(inputs, options, Memory.empty()), files, List.of());
+      try (IsolatedIntake intake = inputs.intake(1, Progress.silent())) {
+        FilesInHand files = inHand(inputs, intake, new TreeMap<>(), new HashMap<>());
+        return new Desk(inputs, new Pipeline(inputs, options, Memory.empty()), files, List.of());
+      }
     }
     try (OfficeLock lock =
             OfficeLock.take(folders.ledger())
@@ -80,11 +81,16 @@ final class Desk {
 
   private static Desk open(OfficeFolders folders, Options options, LocalDate asOf, Ledger ledger) {
     Inputs inputs = Inputs.load(folders, asOf, ledger.lastJournal());
+    try (IsolatedIntake intake = inputs.intake(1, Progress.silent())) {
+      return open(inputs, options, ledger, intake);
+    }
+  }
+
+  private static Desk open(Inputs inputs, Options options, Ledger ledger, InboxReader intake) {
     int next = ledger.lastFinished().map(m -> m.number() + 1).orElse(1);
-    String reader = Originals.sha256(inputs.reader().getBytes(StandardCharsets.UTF_8));
+    String reader = inputs.readerDigest();
     SortedMap<String, FilesInHand.FirstSeen> first = new TreeMap<>();
     Map<String, ReadFile> read = new HashMap<>();
-    Intake intake = inputs.intake();
     for (Ledger.Seen seen : ledger.seenBefore(next)) {
       first.putIfAbsent(seen.sha256(), new FilesInHand.FirstSeen(seen.path(), seen.on(), true));
       read.computeIfAbsent(
@@ -94,7 +100,7 @@ final class Desk {
                   .reading(hash, reader, ReadFile.class)
                   .orElseGet(() -> intake.read(ledger.originals().read(hash), seen.path())));
     }
-    FilesInHand files = inHand(inputs, first, read);
+    FilesInHand files = inHand(inputs, intake, first, read);
     Pipeline pipeline = new Pipeline(inputs, options, Memory.before(ledger, next));
     return new Desk(inputs, pipeline, files, horseQuestions(ledger, inputs, pipeline));
   }
@@ -121,8 +127,10 @@ final class Desk {
   }
 
   private static FilesInHand inHand(
-      Inputs inputs, SortedMap<String, FilesInHand.FirstSeen> first, Map<String, ReadFile> read) {
-    Intake intake = inputs.intake();
+      Inputs inputs,
+      InboxReader intake,
+      SortedMap<String, FilesInHand.FirstSeen> first,
+      Map<String, ReadFile> read) {
     List<ArrivalRow> rows = new ArrayList<>();
     for (int i = 0; i < inputs.arrivals().size(); i++) {
       ArrivalRow row = inputs.arrivals().get(i);
@@ -139,7 +147,11 @@ final class Desk {
   }
 
   private static ArrivalRow take(
-      Inputs inputs, Arrival arrival, ArrivalRow row, Intake intake, Map<String, ReadFile> read) {
+      Inputs inputs,
+      Arrival arrival,
+      ArrivalRow row,
+      InboxReader intake,
+      Map<String, ReadFile> read) {
     if (read.containsKey(row.sha256())) {
       return row;
     }

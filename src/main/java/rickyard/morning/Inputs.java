@@ -1,6 +1,7 @@
 package rickyard.morning;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -8,15 +9,16 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import rickyard.intake.Intake;
 import rickyard.intake.arrive.Arrival;
 import rickyard.intake.arrive.Inventory;
-import rickyard.intake.grid.DocumentReader;
 import rickyard.intake.grid.ReadLimits;
 import rickyard.intake.grid.ocr.Recogniser;
-import rickyard.intake.interpret.Interpreter;
+import rickyard.intake.isolate.ChildSetup;
+import rickyard.intake.isolate.IsolatedIntake;
+import rickyard.intake.isolate.ProcessLimits;
 import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.JournalEntry;
+import rickyard.ledger.Ledger;
 import rickyard.ledger.Originals;
 import rickyard.registers.LoadContext;
 import rickyard.registers.Loaded;
@@ -98,11 +100,18 @@ record Inputs(
                 row.path(), row.sha256(), row.bytes(), problem.code(), problem.sentence()));
   }
 
-  Intake intake() {
-    return new Intake(
-        new DocumentReader(ReadLimits.DEFAULT, recogniser()),
-        new Interpreter(tables.dictionary()),
-        ReadLimits.DEFAULT);
+  /**
+   * The reader of documents, in processes of its own; the caller closes it.
+   *
+   * @param most documents read at a time
+   * @param progress told how far a long file is
+   */
+  IsolatedIntake intake(int most, Progress progress) {
+    return new IsolatedIntake(
+        new ChildSetup(tables.dictionary(), ReadLimits.DEFAULT).withRecogniser(recogniser()),
+        ProcessLimits.DEFAULT,
+        most,
+        name -> new LongFile(name, progress));
   }
 
   /** The machine's text recogniser, looked up once for all mornings of this process. */
@@ -132,6 +141,18 @@ record Inputs(
         .files()
         .forEach(file -> digests.put("registers/" + file.name(), file.sha256()));
     return digests;
+  }
+
+  /** Whether a file is there that this reader has not read yet. */
+  boolean hasUnread(Ledger ledger) {
+    String digest = readerDigest();
+    return arrivals.stream()
+        .anyMatch(a -> a.problemCode().isEmpty() && !ledger.hasReading(a.sha256(), digest));
+  }
+
+  /** {@link #reader()} as the ledger keeps it. */
+  String readerDigest() {
+    return Originals.sha256(reader().getBytes(StandardCharsets.UTF_8));
   }
 
   /** What makes one reader another: cached readings of another reader are not used. */

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import rickyard.intake.isolate.IsolatedIntake;
 import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.DurableFiles;
 import rickyard.ledger.Ledger;
@@ -105,9 +106,15 @@ public final class Morning {
           new MorningRow(number, asOf, identity.identity(), identity.content(), false),
           inputs.arrivals());
     }
-    MorningWork work = new MorningWork(ledger, inputs, options, number, identity, out, progress);
-    new MorningJob(ledger).run(identity.identity(), resumed, work, workers);
-    return new MorningEnd(inputs.asOf(), out, false, work.endLines());
+    try (IsolatedIntake intake = inputs.intake(workers, progress)) {
+      if (inputs.hasUnread(ledger)) {
+        intake.warm();
+      }
+      MorningWork work =
+          new MorningWork(ledger, inputs, options, number, identity, out, intake, progress);
+      new MorningJob(ledger).run(identity.identity(), resumed, work, workers);
+      return new MorningEnd(inputs.asOf(), out, false, work.endLines());
+    }
   }
 
   private LocalDate date(
@@ -138,14 +145,17 @@ public final class Morning {
     }
     progress.line("publish  outputs are missing or were changed; publishing them again");
     MorningIdentity same = new MorningIdentity(last.content(), last.identity());
-    MorningWork work = new MorningWork(ledger, inputs, options, last.number(), same, out, progress);
-    if (work.isComputed()) {
-      work.publish();
-    } else {
-      List<ArrivalRow> arrivals = ledger.arrivals(last.number());
-      ledger.begin(last, arrivals);
-      new MorningJob(ledger).run(last.identity(), false, work, workers);
+    try (IsolatedIntake intake = inputs.intake(workers, progress)) {
+      MorningWork work =
+          new MorningWork(ledger, inputs, options, last.number(), same, out, intake, progress);
+      if (work.isComputed()) {
+        work.publish();
+      } else {
+        List<ArrivalRow> arrivals = ledger.arrivals(last.number());
+        ledger.begin(last, arrivals);
+        new MorningJob(ledger).run(last.identity(), false, work, workers);
+      }
+      return new MorningEnd(last.asOf(), out, true, work.endLines());
     }
-    return new MorningEnd(last.asOf(), out, true, work.endLines());
   }
 }

@@ -1,6 +1,5 @@
 package rickyard.morning;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,13 +10,12 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import rickyard.core.advice.HorseAdvice;
-import rickyard.intake.Intake;
+import rickyard.intake.InboxReader;
 import rickyard.intake.ReadFile;
 import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.JournalEntry;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.LedgerException;
-import rickyard.ledger.Originals;
 import rickyard.registers.RegisterFile;
 import rickyard.report.Outputs;
 import rickyard.report.view.MorningView;
@@ -36,7 +34,7 @@ final class MorningWork {
   private final MorningIdentity identity;
   private final Path out;
   private final Progress progress;
-  private final Intake intake;
+  private final InboxReader intake;
   private final Pipeline pipeline;
   private final String reader;
   private final AtomicInteger readSoFar = new AtomicInteger();
@@ -53,6 +51,7 @@ final class MorningWork {
       int number,
       MorningIdentity identity,
       Path out,
+      InboxReader intake,
       Progress progress) {
     this.ledger = ledger;
     this.inputs = inputs;
@@ -61,8 +60,8 @@ final class MorningWork {
     this.identity = identity;
     this.out = out;
     this.progress = progress;
-    this.intake = inputs.intake();
-    this.reader = Originals.sha256(inputs.reader().getBytes(StandardCharsets.UTF_8));
+    this.intake = intake;
+    this.reader = inputs.readerDigest();
     this.pipeline = new Pipeline(inputs, options, Memory.before(ledger, number));
   }
 

@@ -2,7 +2,6 @@ package rickyard.intake.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -325,16 +324,13 @@ public final class SampleChecks {
   }
 
   static String words(Span expected, Span found) {
-    return String.format(
-        Locale.ROOT,
-        "expected %s to %s, printed %s to %s",
-        number(expected.low()),
-        number(expected.high()),
-        number(found.low()),
-        number(found.high()));
-  }
-
-  private static String number(double value) {
-    return Double.isInfinite(value) ? "open" : String.format(Locale.ROOT, "%.4g", value);
+    return "expected "
+        + SignificantDigits.of(expected.low())
+        + " to "
+        + SignificantDigits.of(expected.high())
+        + ", printed "
+        + SignificantDigits.of(found.low())
+        + " to "
+        + SignificantDigits.of(found.high());
   }
 }

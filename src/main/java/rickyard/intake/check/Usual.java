@@ -2,6 +2,7 @@ package rickyard.intake.check;
 
 import static java.util.Objects.requireNonNull;
 
+import java.io.Serializable;
 import java.util.Set;
 import rickyard.core.forage.AnalyteCode;
 
@@ -15,7 +16,8 @@ import rickyard.core.forage.AnalyteCode;
  * @param high largest usual figure, at least {@code low}
  */
 public record Usual(
-    String material, Set<String> words, AnalyteCode analyte, double low, double high) {
+    String material, Set<String> words, AnalyteCode analyte, double low, double high)
+    implements Serializable {
   public Usual {
     requireNonNull(material, "material");
     words = Set.copyOf(words);

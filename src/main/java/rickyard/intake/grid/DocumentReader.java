@@ -22,15 +22,23 @@ import rickyard.intake.grid.pdf.PdfPages;
 public final class DocumentReader implements GridReader {
   private final ReadLimits limits;
   private final Optional<Recogniser> recogniser;
+  private final ReadingProgress progress;
 
   /**
-   * A reader.
+   * A reader that tells how far it is in a long document.
    *
    * @param recogniser what reads pictures; without one they are refused
    */
-  public DocumentReader(ReadLimits limits, Optional<Recogniser> recogniser) {
+  public DocumentReader(
+      ReadLimits limits, Optional<Recogniser> recogniser, ReadingProgress progress) {
     this.limits = requireNonNull(limits, "limits");
     this.recogniser = requireNonNull(recogniser, "recogniser");
+    this.progress = requireNonNull(progress, "progress");
+  }
+
+  /** A reader that tells nobody how far it is. */
+  public DocumentReader(ReadLimits limits, Optional<Recogniser> recogniser) {
+    this(limits, recogniser, ReadingProgress.none());
   }
 
   /** A reader that reads no pictures. */
@@ -103,7 +111,7 @@ public final class DocumentReader implements GridReader {
   /** Text first; a PDF that holds none is a scan. */
   private Opened pdf(byte[] bytes) {
     try {
-      return PdfPages.read(bytes, limits);
+      return PdfPages.read(bytes, limits, progress);
     } catch (UnreadableException reason) {
       if (!reason.code().equals("no-text")) {
         throw reason;

@@ -1,5 +1,7 @@
 package rickyard.intake.grid;
 
+import java.io.Serializable;
+
 /**
  * How much of a document is read before it is put aside. A limit that is reached makes the document
  * unreadable with a code; nothing is ever cut off silently.
@@ -23,11 +25,17 @@ public record ReadLimits(
     int operations,
     long unpackedBytes,
     int parts,
-    int depth) {
+    int depth)
+    implements Serializable {
 
-  /** Far above any honest report, far below what would hurt a small machine. */
+  /**
+   * A season's export of 60,000 samples and a binder of 1,000 one-page reports are read to their
+   * end; beyond that a file is no report. Time and memory have limits of their own, where the
+   * reading is isolated.
+   */
   public static final ReadLimits DEFAULT =
-      new ReadLimits(32L << 20, 200, 400_000, 32_767, 1_000_000, 4_000_000, 128L << 20, 500, 4);
+      new ReadLimits(
+          32L << 20, 1_200, 1_000_000, 32_767, 6_000_000, 24_000_000, 128L << 20, 500, 4);
 
   public ReadLimits {
     if (Math.min(Math.min(bytes, unpackedBytes), Math.min(Math.min(pages, cells), parts)) < 1

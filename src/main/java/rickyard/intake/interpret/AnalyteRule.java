@@ -2,6 +2,7 @@ package rickyard.intake.interpret;
 
 import static java.util.Objects.requireNonNull;
 
+import java.io.Serializable;
 import java.util.List;
 import rickyard.core.forage.Analyte;
 import rickyard.core.quantity.Unit;
@@ -26,7 +27,8 @@ public record AnalyteRule(
     double ceiling,
     double usualLow,
     double usualHigh,
-    List<String> openFor) {
+    List<String> openFor)
+    implements Serializable {
 
   /** Whether a figure is taken. */
   public enum Use {

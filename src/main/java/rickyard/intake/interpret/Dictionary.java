@@ -1,9 +1,11 @@
 package rickyard.intake.interpret;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +22,9 @@ import rickyard.intake.check.Usual;
  * <p>A text is read from left to right; at each word the longest spelling of the kinds in question
  * wins. There is no likeness and no distance: a word is known or it is not.
  */
-public final class Dictionary {
+public final class Dictionary implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   private final SortedMap<AnalyteCode, AnalyteRule> analytes;
   private final Map<String, List<Phrase>> byFirstWord;
   private final List<Usual> usual;
@@ -65,7 +69,7 @@ public final class Dictionary {
         Comparator.comparingInt((Phrase p) -> -p.words().size())
             .thenComparing(Phrase::kind)
             .thenComparing(Phrase::meaning);
-    Map<String, List<Phrase>> index = new TreeMap<>();
+    Map<String, List<Phrase>> index = new HashMap<>();
     phrases.stream()
         .sorted(longestFirst)
         .forEach(p -> index.computeIfAbsent(p.words().get(0), k -> new ArrayList<>()).add(p));

@@ -11,6 +11,7 @@ import rickyard.core.forage.Report;
 import rickyard.core.forage.ReportStatus;
 import rickyard.core.forage.Sample;
 import rickyard.intake.grid.Grid;
+import rickyard.intake.grid.ReadingProgress;
 import rickyard.intake.grid.ocr.ScannedPages;
 
 /**
@@ -36,9 +37,16 @@ public final class Interpreter {
           ScannedPages.CAUTION);
 
   private final Dictionary dictionary;
+  private final ReadingProgress progress;
 
   public Interpreter(Dictionary dictionary) {
+    this(dictionary, ReadingProgress.none());
+  }
+
+  /** An interpreter that tells how far it is in a long document. */
+  public Interpreter(Dictionary dictionary, ReadingProgress progress) {
     this.dictionary = dictionary;
+    this.progress = progress;
   }
 
   /**
@@ -53,7 +61,7 @@ public final class Interpreter {
     PageHints hints = PageHints.on(grid, dictionary.hints());
     List<Line> lines = new Lines(dictionary, certain, hints).of(grid);
     Walk walk = new Walk(dictionary, lines, certain, documentSha256);
-    walk.run();
+    walk.run(progress);
     List<SampleDraft> drafts = walk.samples().withFigures();
     if (drafts.size() == 1 && drafts.get(0).isNameless()) {
       SampleDraft only = drafts.get(0);
@@ -69,7 +77,11 @@ public final class Interpreter {
     Dates.Order order = hints.order(dates(walk, drafts));
     SampleWriter writer =
         new SampleWriter(walk, order, hints, grid.cautions().contains(ScannedPages.CAUTION));
-    List<Sample> samples = drafts.stream().map(writer::write).toList();
+    List<Sample> samples = new ArrayList<>(drafts.size());
+    for (SampleDraft draft : drafts) {
+      samples.add(writer.write(draft));
+      progress.reached("samples", samples.size(), drafts.size());
+    }
     if (!withdrawal && samples.stream().allMatch(s -> s.readings().isEmpty())) {
       return new Interpretation.NotUnderstood(
           "no-values", "The page names analytes, but none of its figures could be taken.");

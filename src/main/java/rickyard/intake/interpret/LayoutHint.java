@@ -2,6 +2,7 @@ package rickyard.intake.interpret;
 
 import static java.util.Objects.requireNonNull;
 
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -17,7 +18,8 @@ import java.util.List;
  * @param row where the hint stands, for evidence
  */
 public record LayoutHint(
-    List<List<String>> phrases, What what, String about, String value, String row) {
+    List<List<String>> phrases, What what, String about, String value, String row)
+    implements Serializable {
 
   /** The gaps that a hint may fill. */
   public enum What {

@@ -19,11 +19,15 @@ final class Lines {
       Pattern.compile(
           "\\s+[\u00B7\u2022|]\\s+|\\s+[\u2013\u2014]\\s+|\\s+-\\s+(?=\\p{Lu})|;\\s+(?=\\p{L})");
   private final boolean certain;
+  private final Memo<Boolean> whole;
+  private final Memo<Boolean> figures;
   private final PageHints hints;
 
   Lines(Dictionary dictionary, boolean certain, PageHints hints) {
     this.dictionary = dictionary;
     this.certain = certain;
+    this.whole = new Memo<>(this::isWhole);
+    this.figures = new Memo<>(this::isNumeral);
     this.hints = hints;
   }
 
@@ -31,20 +35,21 @@ final class Lines {
     Dialect dialect = hints.dialect(dialect(grid));
     Piece.Reading reading =
         new Piece.Reading(dictionary, dialect, Legend.of(dictionary, grid), certain);
+    Pieces pieces = new Pieces(reading);
     List<Line> lines = new ArrayList<>();
     for (Page page : grid.pages()) {
       for (Row row : page.rows()) {
-        lines.add(line(page.number(), row, reading));
+        lines.add(line(page.number(), row, pieces));
       }
     }
     return new LabelsLast(certain).turned(new Wraps(reading).joined(lines));
   }
 
-  private Line line(int page, Row row, Piece.Reading reading) {
+  private Line line(int page, Row row, Pieces known) {
     List<Piece> pieces = new ArrayList<>();
     for (Cell cell : row.cells()) {
       for (Cell part : split(cell, row)) {
-        pieces.add(Piece.of(reading, page, row.number(), part));
+        pieces.add(known.of(page, row.number(), part));
       }
     }
     return new Line(page, row.number(), pieces);
@@ -69,6 +74,10 @@ final class Lines {
   }
 
   private boolean isFigure(String text) {
+    return figures.of(text);
+  }
+
+  private boolean isNumeral(String text) {
     return Numerals.read(text, Dialect.OPEN, true)
         .filter(f -> dictionary.read(f.rest(), Dictionary.IN_MARK).unknown().isEmpty())
         .isPresent();
@@ -114,7 +123,7 @@ final class Lines {
 
   private List<Cell> figure(Cell cell, Row row) {
     String text = cell.text();
-    if (text.length() > LONGEST_SPLIT || Label.read(dictionary, text).isPresent()) {
+    if (text.length() > LONGEST_SPLIT || whole.of(text)) {
       return List.of(cell);
     }
     for (int at = 1; at < text.length(); at++) {
@@ -127,6 +136,12 @@ final class Lines {
       }
     }
     return List.of(cell);
+  }
+
+  /** Whether a text is one label, or holds no place at which it could be divided. */
+  private boolean isWhole(String text) {
+    boolean border = text.chars().skip(1).anyMatch(c -> c == ' ' || c == ':' || c == '=');
+    return !border || Label.read(dictionary, text).isPresent();
   }
 
   private Optional<List<Cell>> splitAt(Cell cell, Row row, int at) {

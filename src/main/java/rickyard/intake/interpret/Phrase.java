@@ -2,6 +2,7 @@ package rickyard.intake.interpret;
 
 import static java.util.Objects.requireNonNull;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param kind what kind of thing it names
  * @param meaning which one, in the words of {@link Kind}
  */
-public record Phrase(List<String> words, Kind kind, String meaning) {
+public record Phrase(List<String> words, Kind kind, String meaning) implements Serializable {
 
   public Phrase {
     words = List.copyOf(words);

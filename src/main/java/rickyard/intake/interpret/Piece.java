@@ -78,6 +78,11 @@ record Piece(
     }
   }
 
+  /** The same text in another place. */
+  Piece at(int otherPage, int otherRow, Cell other) {
+    return new Piece(otherPage, otherRow, other, label, mark, heading, figure, tail, field);
+  }
+
   private static Optional<Figure> figure(Reading reading, String text) {
     Dictionary dictionary = reading.dictionary();
     Optional<Figure> read = Numerals.read(text, reading.dialect(), reading.certain());

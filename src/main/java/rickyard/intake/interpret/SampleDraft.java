@@ -10,8 +10,19 @@ import java.util.TreeMap;
  * A sample while it is being read: its fields as printed and its figures in the order of the page.
  */
 final class SampleDraft {
+  private static final int UNLISTED = -1;
   private final SortedMap<String, String> fields = new TreeMap<>();
   private final List<Finding> findings = new ArrayList<>();
+  private int place = UNLISTED;
+
+  /** Its place in the list of samples from 0; below 0 while it is in none. */
+  int place() {
+    return place;
+  }
+
+  void listAt(int newPlace) {
+    place = newPlace;
+  }
 
   SortedMap<String, String> fields() {
     return Collections.unmodifiableSortedMap(fields);
@@ -21,9 +32,9 @@ final class SampleDraft {
     return fields.getOrDefault(name, "");
   }
 
-  /** Keeps the first value given for a field. */
-  void note(String field, String value) {
-    fields.putIfAbsent(field, value);
+  /** Keeps the first value given for a field; whether this one was the first. */
+  boolean note(String field, String value) {
+    return fields.putIfAbsent(field, value) == null;
   }
 
   boolean isNameless() {

@@ -1,8 +1,11 @@
 package rickyard.intake.interpret;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -10,19 +13,33 @@ import java.util.TreeMap;
 /**
  * The samples of a report as they appear: a field that names another sample than the current one
  * begins a new sample; the same name again (a continued page) does not.
+ *
+ * <p>A season's export holds some hundred thousand samples, so they are found by their names.
  */
 final class Samples {
   private static final Set<String> IDENTIFYING = Set.of("lot", "sample", "lab_no");
   private final List<SampleDraft> drafts = new ArrayList<>();
-  private final List<SortedMap<String, String>> described = new ArrayList<>();
+  private final Map<Map.Entry<String, String>, List<SampleDraft>> byName = new HashMap<>();
+  private final Described described = new Described();
   private final SortedMap<String, String> common = new TreeMap<>();
   private SampleDraft current = new SampleDraft();
 
   SampleDraft current() {
-    if (!drafts.contains(current)) {
-      drafts.add(current);
+    return listed(current);
+  }
+
+  private SampleDraft listed(SampleDraft draft) {
+    if (draft.place() < 0) {
+      draft.listAt(drafts.size());
+      drafts.add(draft);
     }
-    return current;
+    return draft;
+  }
+
+  private void note(SampleDraft draft, String field, String value) {
+    if (draft.note(field, value) && (IDENTIFYING.contains(field) || field.equals("description"))) {
+      byName.computeIfAbsent(Map.entry(field, value), k -> new ArrayList<>(1)).add(draft);
+    }
   }
 
   /** Takes a field of the head that belongs to a sample. */
@@ -39,18 +56,30 @@ final class Samples {
     if (drafts.isEmpty() && !IDENTIFYING.contains(field) && !field.equals("description")) {
       common.put(field, value);
     }
-    current.note(field, value);
+    note(current, field, value);
   }
 
   private SampleDraft begin(String field, String value) {
-    for (SampleDraft draft : drafts) {
-      if (draft.field(field).equals(value)) {
-        return draft;
-      }
+    Optional<SampleDraft> known = find(Map.of(field, value));
+    if (known.isPresent()) {
+      return known.get();
     }
     SampleDraft next = new SampleDraft();
-    next.note(field, value);
+    note(next, field, value);
     return next;
+  }
+
+  /** The first sample with all these names. */
+  private Optional<SampleDraft> find(Map<String, String> names) {
+    return names.entrySet().stream()
+        .map(name -> byName.getOrDefault(Map.entry(name.getKey(), name.getValue()), List.of()))
+        .min(Comparator.comparingInt(List::size))
+        .flatMap(
+            few ->
+                few.stream()
+                    .filter(d -> d.place() >= 0)
+                    .filter(d -> d.fields().entrySet().containsAll(names.entrySet()))
+                    .min(Comparator.comparingInt(SampleDraft::place)));
   }
 
   /**
@@ -60,24 +89,16 @@ final class Samples {
     SortedMap<String, String> names = new TreeMap<>(fields);
     names.keySet().retainAll(IDENTIFYING);
     if (names.isEmpty()) {
-      fields.forEach(current()::note);
+      fields.forEach((field, value) -> note(current(), field, value));
       return current();
     }
-    SampleDraft draft =
-        drafts.stream()
-            .filter(d -> d.fields().entrySet().containsAll(names.entrySet()))
-            .findFirst()
-            .orElseGet(
-                () -> {
-                  SampleDraft made =
-                      current.isEmpty() && agrees(current, names) ? current : new SampleDraft();
-                  if (!drafts.contains(made)) {
-                    drafts.add(made);
-                  }
-                  return made;
-                });
-    fields.forEach(draft::note);
+    SampleDraft draft = find(names).orElseGet(() -> added(names));
+    fields.forEach((field, value) -> note(draft, field, value));
     return draft;
+  }
+
+  private SampleDraft added(Map<String, String> names) {
+    return listed(current.isEmpty() && agrees(current, names) ? current : new SampleDraft());
   }
 
   private static boolean agrees(SampleDraft draft, Map<String, String> names) {
@@ -88,24 +109,7 @@ final class Samples {
 
   /** Keeps a row of a list of samples, for the sample of the same name or number. */
   void describe(Map<String, String> fields) {
-    described.add(new TreeMap<>(fields));
-  }
-
-  private void complete(SampleDraft draft) {
-    List<SortedMap<String, String>> same =
-        described.stream()
-            .filter(row -> IDENTIFYING.stream().anyMatch(f -> isSame(row, draft, f)))
-            .toList();
-    if (same.size() == 1) {
-      same.get(0).forEach(draft::note);
-    }
-  }
-
-  private static boolean isSame(Map<String, String> row, SampleDraft draft, String field) {
-    String value = draft.field(field);
-    boolean same = field.equals("lot") ? value.equals(row.get("lot")) : false;
-    return !value.isEmpty()
-        && (same || value.equals(row.get("sample")) || value.equals(row.get("lab_no")));
+    described.add(fields);
   }
 
   /** The sample that the head of a report without figures names. */
@@ -117,7 +121,7 @@ final class Samples {
   /** The samples that hold at least one figure; fields of the head go to those that lack them. */
   List<SampleDraft> withFigures() {
     List<SampleDraft> full = drafts.stream().filter(d -> !d.isEmpty()).toList();
-    full.forEach(this::complete);
+    full.forEach(described::complete);
     full.forEach(d -> common.forEach(d::note));
     return full;
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rickyard.core.quantity.Place;
+import rickyard.intake.grid.ReadingProgress;
 
 /**
  * Goes through the lines of a document once, from top to bottom, and sorts them: heading, row of a
@@ -85,8 +86,9 @@ final class Walk {
     return methods;
   }
 
-  void run() {
+  void run(ReadingProgress progress) {
     for (int at = 0; at < lines.size(); at++) {
+      progress.reached("rows", at + 1, lines.size());
       Line line = lines.get(at);
       front.see(line);
       if (isTile(at)) {

@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
@@ -23,10 +24,31 @@ final class Words {
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
   private static final Pattern WORD = Pattern.compile("[\\p{L}0-9]+|%|\\+");
 
+  /** Texts that were cut already: a cell is asked many questions, and a table repeats its cells. */
+  private static final ConcurrentHashMap<String, List<String>> KNOWN = new ConcurrentHashMap<>();
+
+  private static final int MOST_KNOWN = 20_000;
+  private static final int LONGEST_KNOWN = 80;
+
   private Words() {}
 
   /** The words of a text in order. */
   static List<String> of(String text) {
+    if (text.length() > LONGEST_KNOWN) {
+      return cut(text);
+    }
+    List<String> known = KNOWN.get(text);
+    if (known == null) {
+      known = cut(text);
+      if (KNOWN.size() >= MOST_KNOWN) {
+        KNOWN.clear();
+      }
+      KNOWN.put(text, known);
+    }
+    return known;
+  }
+
+  private static List<String> cut(String text) {
     String plain = SUPERSCRIPT.matcher(text).replaceAll(" ");
     plain = ENUMERATOR.matcher(FOOTNOTE.matcher(plain).replaceAll(" ").strip()).replaceFirst("");
     plain = Normalizer.normalize(plain, Normalizer.Form.NFKD).toLowerCase(Locale.ROOT);

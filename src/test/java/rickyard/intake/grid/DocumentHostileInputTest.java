@@ -153,7 +153,7 @@ class DocumentHostileInputTest {
   @Test
   void aPdfOfTooManyPagesIsRefused() throws IOException {
     try (Drawing drawing = new Drawing()) {
-      for (int page = 0; page < 201; page++) {
+      for (int page = 0; page < 1_201; page++) {
         drawing.document.addPage(new PDPage());
       }
       assertEquals("too-many-pages", Looking.code(Looking.open(drawing.bytes())));

@@ -23,6 +23,9 @@ import rickyard.intake.grid.UnreadableException;
  */
 record Records(List<List<String>> fields, boolean doubtful) {
 
+  /** No table is as wide; every cell of a line is held against the head of its table. */
+  private static final int MOST_IN_A_RECORD = 20_000;
+
   /** Reads all records of a text. */
   static Records of(String text, List<String> lines, Layout layout, ReadLimits limits) {
     Counter counter = new Counter(limits.cells());
@@ -95,9 +98,17 @@ record Records(List<List<String>> fields, boolean doubtful) {
 
     private void add(int more) {
       count += more;
+      if (more > MOST_IN_A_RECORD) {
+        throw new UnreadableException(
+            "too-many-cells",
+            "One line of the table has more than " + MOST_IN_A_RECORD + " cells, too many.");
+      }
       if (count > most) {
         throw new UnreadableException(
-            "too-many-cells", "The table has more than " + most + " cells, too many for a report.");
+            "too-many-cells",
+            "The table has more than "
+                + most
+                + " cells, the limit for one file; ask for it in smaller parts.");
       }
     }
   }

@@ -3,6 +3,7 @@ package rickyard.intake.grid.ocr;
 import static java.util.Objects.requireNonNull;
 
 import java.io.File;
+import java.io.Serializable;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -19,7 +20,7 @@ import rickyard.intake.grid.UnreadableException;
  * @param identity version and languages: another recogniser may read another thing
  * @param languages the languages it is asked for, joined by +
  */
-public record Recogniser(Path program, String identity, String languages) {
+public record Recogniser(Path program, String identity, String languages) implements Serializable {
   /** The environment variable that names the program's file, or {@code none} to use none. */
   public static final String SETTING = "RICKYARD_OCR";
 
@@ -37,6 +38,18 @@ public record Recogniser(Path program, String identity, String languages) {
     requireNonNull(program, "program");
     requireNonNull(identity, "identity");
     requireNonNull(languages, "languages");
+  }
+
+  /** A path is not serialisable, its name is. */
+  private Object writeReplace() {
+    return new Told(program.toString(), identity, languages);
+  }
+
+  /** A recogniser on its way to another process of this machine. */
+  private record Told(String program, String identity, String languages) implements Serializable {
+    private Object readResolve() {
+      return new Recogniser(Path.of(program), identity, languages);
+    }
   }
 
   /** The recogniser that the setting or the search path names; empty if there is none. */

@@ -18,6 +18,7 @@ import rickyard.intake.grid.Grid;
 import rickyard.intake.grid.Opened;
 import rickyard.intake.grid.Page;
 import rickyard.intake.grid.ReadLimits;
+import rickyard.intake.grid.ReadingProgress;
 import rickyard.intake.grid.Row;
 import rickyard.intake.grid.UnreadableException;
 
@@ -28,14 +29,21 @@ public final class PdfPages {
   private static final int MOST_ON_A_LINE = 20_000;
 
   private final ReadLimits limits;
+  private final ReadingProgress progress;
   private final Set<String> cautions = new TreeSet<>();
   private int cells;
   private boolean anyPicture;
   private boolean anyUnknown;
   private boolean anyKnown;
 
-  private PdfPages(ReadLimits limits) {
+  private PdfPages(ReadLimits limits, ReadingProgress progress) {
     this.limits = limits;
+    this.progress = progress;
+  }
+
+  /** {@link #read(byte[], ReadLimits, ReadingProgress)} that tells nobody how far it is. */
+  public static Opened read(byte[] bytes, ReadLimits limits) {
+    return read(bytes, limits, ReadingProgress.none());
   }
 
   /**
@@ -49,7 +57,7 @@ public final class PdfPages {
    * @throws UnreadableException codes {@code encrypted}, {@code damaged}, {@code no-text}, {@code
    *     unmapped-text} and those of the limits
    */
-  public static Opened read(byte[] bytes, ReadLimits limits) {
+  public static Opened read(byte[] bytes, ReadLimits limits, ReadingProgress progress) {
     int from = Math.max(0, bytes.length - TAIL);
     String tail = new String(bytes, from, bytes.length - from, StandardCharsets.ISO_8859_1);
     if (!tail.contains("%%EOF")) {
@@ -58,7 +66,7 @@ public final class PdfPages {
     }
     try (PDDocument document =
         Loader.loadPDF(bytes, "", null, null, IOUtils.createMemoryOnlyStreamCache())) {
-      return new PdfPages(limits).read(document);
+      return new PdfPages(limits, progress).read(document);
     } catch (InvalidPasswordException locked) {
       throw encrypted();
     } catch (NoClassDefFoundError noCertificates) {
@@ -87,6 +95,7 @@ public final class PdfPages {
         document,
         (number, drawn) -> {
           List<Row> rows = rows(drawn);
+          progress.reached("pages", number, document.getNumberOfPages());
           if (!rows.isEmpty()) {
             pages.add(new Page(number, "", rows));
           }

@@ -1,0 +1,32 @@
+package rickyard.intake.interpret;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * Remembers what was made of a text: in a long table most texts were read before. It forgets all
+ * when it is full, so that its size has a bound.
+ */
+final class Memo<T> {
+  private static final int MOST = 20_000;
+
+  private final Map<String, T> known = new HashMap<>();
+  private final Function<String, T> make;
+
+  Memo(Function<String, T> make) {
+    this.make = make;
+  }
+
+  T of(String text) {
+    T made = known.get(text);
+    if (made == null) {
+      made = make.apply(text);
+      if (known.size() >= MOST) {
+        known.clear();
+      }
+      known.put(text, made);
+    }
+    return made;
+  }
+}
