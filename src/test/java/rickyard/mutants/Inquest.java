@@ -38,7 +38,10 @@ record Inquest(
       Optional<Ruling> truth = truth(entry.getKey(), entry.getValue(), before, court);
       SortedSet<String> more = new TreeSet<>(entry.getValue().clears());
       truth.ifPresent(t -> more.removeAll(t.clears()));
-      if (!more.isEmpty()) {
+      // A lot that no register knows is asked about and reaches no horse meanwhile.
+      boolean provisional =
+          !court.knows(entry.getKey()) && !before.rulings().containsKey(entry.getKey());
+      if (!more.isEmpty() && !provisional) {
         clears.put(entry.getKey(), more);
       }
       SortedSet<String> false_ = wrong(truth, entry.getValue());

@@ -1,5 +1,6 @@
 package rickyard.mutants;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -33,11 +34,19 @@ enum NoEvidence {
   TWO_SAMPLES(
       "figures of two samples are exchanged, each usual in the material of its new place, and no"
           + " line that stayed is part of a sum on the page with one that was exchanged"),
+  MINERAL_LINES(
+      "minerals or nitrate alone stand in one another's lines, each a figure that is usual there and"
+          + " printed like the rest; the page holds no second column with the true figures and no"
+          + " ratio that they are part of"),
   OTHER_LOT("the label on the page is, letter for letter, another lot's of the register"),
   ROUNDING(
       "the figure that clears is right within the rounding of the page; a printed sum and the sum"
           + " of its printed parts lie on two sides of a guard band");
 
+  private static final Set<String> MINERALS =
+      Set.of(
+          "CA", "P", "MG", "K", "NA", "CL", "S", "FE", "ZN", "CU", "MN", "MO", "SE", "I", "CO",
+          "NO3", "NO3_N");
   private static final Set<String> SUMS =
       Set.of("NSC_WSC", "NSC_ESC", "NFC", "RFV", "CA_P", "FRUCTAN", "HEMICELLULOSE");
 
@@ -66,6 +75,9 @@ enum NoEvidence {
       case ESC_AS_WSC -> one(isOneCarbohydrate(good, altered), ONE_CARBOHYDRATE);
       case BASIS_WORD -> one(isOneColumn(good, altered, rules), ONE_COLUMN);
       case SAMPLES -> one(isTwoSamples(good, altered), TWO_SAMPLES);
+      case SHIFTED ->
+          one(isOneLine(good, altered, rules), ONE_LINE)
+              .or(() -> one(areMineralLines(good, altered, rules), MINERAL_LINES));
       default -> one(isOneLine(good, altered, rules), ONE_LINE);
     };
   }
@@ -156,16 +168,33 @@ enum NoEvidence {
 
   private static boolean isOneLine(
       GoodReport good, Report altered, SortedMap<AnalyteCode, AnalyteRule> rules) {
+    return isUnseen(good, altered, rules) && changedLines(good, altered).size() == 1;
+  }
+
+  private static boolean areMineralLines(
+      GoodReport good, Report altered, SortedMap<AnalyteCode, AnalyteRule> rules) {
+    return isUnseen(good, altered, rules) && MINERALS.containsAll(changedLines(good, altered));
+  }
+
+  private static List<String> changedLines(GoodReport good, Report altered) {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < altered.samples().size(); i++) {
+      lines.addAll(changed(good.report().samples().get(i), altered.samples().get(i)));
+    }
+    return lines;
+  }
+
+  /** Every changed figure is usual, printed alike, in no sum and without its true twin. */
+  private static boolean isUnseen(
+      GoodReport good, Report altered, SortedMap<AnalyteCode, AnalyteRule> rules) {
     if (good.report().samples().size() != altered.samples().size()) {
       return false;
     }
-    int lines = 0;
     boolean unseen = true;
     for (int i = 0; i < altered.samples().size(); i++) {
       Sample before = good.report().samples().get(i);
       Sample after = altered.samples().get(i);
       SortedSet<String> changed = changed(before, after);
-      lines += changed.size();
       for (String code : changed) {
         Reading was = readings(before).get(code);
         Reading is = readings(after).get(code);
@@ -178,7 +207,7 @@ enum NoEvidence {
                 && hasNoTrueTwin(good, i, code, altered);
       }
     }
-    return lines == 1 && unseen;
+    return unseen;
   }
 
   /** The unit is the same, and its like on the page have as many decimals, if there are any. */
