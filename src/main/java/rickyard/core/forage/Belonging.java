@@ -115,7 +115,8 @@ final class Belonging {
   private boolean batch(Held held, String label, String number) {
     for (BagBatch batch : batches) {
       boolean feed = batch.feed().equals(label) || batch.name().equals(label);
-      boolean apart = feed && !label.isEmpty() && batch.batch().equals(number);
+      boolean product = label.isEmpty() && !number.isEmpty() && isProduct(held, batch);
+      boolean apart = ((feed && !label.isEmpty()) || product) && batch.batch().equals(number);
       boolean together = number.isEmpty() ? isBoth(label, batch) : isBoth(number, batch);
       if (apart || together) {
         held.subject = batch.feed();
@@ -124,6 +125,15 @@ final class Belonging {
       }
     }
     return false;
+  }
+
+  /** 'Product: NAME, 20 kg bag': the certificate names the feed as its product. */
+  private static boolean isProduct(Held held, BagBatch batch) {
+    String product = held.sample.material().strip();
+    return !batch.name().isEmpty()
+        && (product.equals(batch.name())
+            || product.startsWith(batch.name() + ",")
+            || product.startsWith(batch.name() + " ("));
   }
 
   /** 'FEED BATCH' in one field, with a space, a slash or a comma between. */

@@ -21,13 +21,18 @@ public final class Arrivals {
 
   /** Every file but those known from an earlier morning, which are only counted. */
   static List<Entry> of(MorningView view) {
+    // Where nothing is remembered yet everything is new, and saying so of each file says nothing.
+    boolean remembers =
+        view.outcomes().stream()
+            .map(OutcomeRow::layoutNote)
+            .anyMatch(note -> note.startsWith("known") || note.startsWith("changed"));
     return view.outcomes().stream()
         .filter(row -> !row.outcome().equals("known"))
-        .map(Arrivals::entry)
+        .map(row -> entry(row, remembers))
         .toList();
   }
 
-  private static Entry entry(OutcomeRow row) {
+  private static Entry entry(OutcomeRow row, boolean remembers) {
     List<String> about = new ArrayList<>();
     about.add(Harmless.line(row.kind()));
     about.add(Harmless.line(row.lab()));
@@ -46,12 +51,13 @@ public final class Arrivals {
         String.join(" · ", about),
         Words.of("outcome", row.outcome()),
         Harmless.sentence(row.reason()),
-        layout(row));
+        layout(row, remembers));
   }
 
   /** What is to be said of the layout; nothing of one that is known and raised nothing. */
-  private static String layout(OutcomeRow row) {
-    boolean silent = row.layoutNote().isEmpty() || row.layoutNote().equals("known");
+  private static String layout(OutcomeRow row, boolean remembers) {
+    String note = row.layoutNote();
+    boolean silent = note.isEmpty() || note.equals("known") || (note.equals("new") && !remembers);
     return silent ? "" : Harmless.sentence("Layout " + row.layout() + ": " + row.layoutNote());
   }
 

@@ -240,6 +240,37 @@ class BelongingTest {
     assertTrue(settled.find("MEDDLOW", "M2511").flatMap(InForce::analysis).isPresent());
   }
 
+  /** The certificate says the product and the batch, and no sample of its own. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Meddow Low, 20 kg bag | M2511 | true",
+        "Meddow Low | M2511 | true",
+        "Meddow Lower | M2511 | false",
+        "Meddow Low, 20 kg bag | M2512 | false"
+      })
+  void aCertificateThatNamesProductAndBatchBelongsToThem(
+      String product, String number, boolean belongs) {
+    BagBatch bag = new BagBatch("MEDDLOW", "M2511", "Meddow Low");
+    Sample s = of("", product, 8);
+    Sample certificate =
+        new Sample(
+            "",
+            number,
+            s.labNo(),
+            product,
+            s.sampledOn(),
+            s.cores(),
+            s.readings(),
+            s.doubts(),
+            s.checks());
+    Settled settled = settleWith(List.of(fin("d1", "R-1", certificate)), List.of(bag));
+
+    assertEquals(belongs, settled.find("MEDDLOW", "M2511").flatMap(InForce::analysis).isPresent());
+    assertEquals(belongs, settled.questions().isEmpty());
+  }
+
   @Test
   void aPreliminaryReportIsAskedForUntilTheDayItWasPromisedFor() {
     List<Received> reports =
