@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.IntPredicate;
 import rickyard.core.quantity.Unit;
 
 /** What the page says in sentences: the basis of the results, the meaning of an open name. */
@@ -40,14 +41,16 @@ final class Statements {
     this.lastItem = lastItem;
   }
 
-  static Statements in(Dictionary dictionary, List<Line> lines) {
+  static Statements in(Dictionary dictionary, List<Line> lines, IntPredicate isColumnMark) {
     List<OfBasis> bases = new ArrayList<>();
     Set<String> definitions = new TreeSet<>();
     List<UnitNote> units = new ArrayList<>();
     int lastItem = -1;
     for (int at = 0; at < lines.size(); at++) {
       Line line = lines.get(at);
-      basis(dictionary, line, at).ifPresent(bases::add);
+      if (!isColumnMark.test(at)) {
+        basis(dictionary, line, at).ifPresent(bases::add);
+      }
       definitions.addAll(
           dictionary.read(line.text(), EnumSet.of(Kind.DEFINITION)).all(Kind.DEFINITION));
       UnitNote.read(dictionary, line.text()).ifPresent(units::add);

@@ -18,6 +18,7 @@ final class Walk {
           "report_no", "revision", "replaces", "reported", "received", "lab", "method", "status");
   private static final Set<Kind> ASIDE = EnumSet.of(Kind.HEDGE, Kind.BASIS, Kind.STATEMENT);
   private static final int HEADING_LINES = 3;
+  private static final int ROWS_BELOW = 12;
   private static final int LONGEST_HEADING = 8;
 
   private final Dictionary dictionary;
@@ -43,7 +44,7 @@ final class Walk {
     this.dictionary = dictionary;
     this.certain = certain;
     this.lines = List.copyOf(lines);
-    this.statements = Statements.in(dictionary, lines);
+    this.statements = Statements.in(dictionary, lines, this::isColumnMark);
     this.front = new Front(dictionary);
     this.methods = Methods.in(dictionary, lines);
     this.rows = new RowReader(document, statements, methods, samples, front);
@@ -154,7 +155,7 @@ final class Walk {
 
   private void other(Line line, int at) {
     Optional<Line> next = at + 1 < lines.size() ? Optional.of(lines.get(at + 1)) : Optional.empty();
-    if (next.filter(n -> isColumnMark(line, n)).isPresent()) {
+    if (isColumnMark(at)) {
       pending.add(line);
       return;
     }
@@ -225,14 +226,20 @@ final class Walk {
   }
 
   /** '% DM' alone, over the figures of the row below and not over its label. */
-  private boolean isColumnMark(Line line, Line below) {
+  private boolean isColumnMark(int at) {
+    Line line = lines.get(at);
     Piece mark = line.pieces().get(0);
-    if (line.pieces().size() != 1 || !mark.isMark() || !below.isItem()) {
+    List<Line> below = lines.subList(at + 1, Math.min(lines.size(), at + 1 + ROWS_BELOW));
+    if (line.pieces().size() != 1
+        || !mark.isMark()
+        || below.stream().limit(2).noneMatch(Line::isItem)) {
       return false;
     }
-    return Columns.over(below.pieces(), mark.cell(), certain)
-        .filter(p -> p.isFigure() && !p.isLabel())
-        .isPresent();
+    // The first rows, those of the water, often have no figure in the column of the dry matter.
+    return below.stream()
+        .filter(row -> row.page() == line.page() && row.isItem())
+        .map(row -> Columns.over(row.pieces(), mark.cell(), certain))
+        .anyMatch(over -> over.filter(p -> p.isFigure() && !p.isLabel()).isPresent());
   }
 
   /**

@@ -265,6 +265,27 @@ class LayoutTest {
         Readings.words(grid));
   }
 
+  /** The heading over the as-fed column is lost: that of the dry matter speaks for its own only. */
+  @Test
+  void aBasisOverOneColumnIsNoneOfTheColumnBesideIt() {
+    var grid =
+        Grids.table(
+            """
+            Sample|A-1
+            Test|Unit|Result||Method
+            |||Dry matter basis|
+            Moisture|%|13.6||NIR
+            Dry matter|%|86.4||NIR
+            Crude protein|%|18.3|21.2|NIR
+            WSC|%|6.2|7.1|NIR
+            Starch|%|0.9|1.1|NIR
+            """);
+
+    assertEquals(
+        "A-1: MOISTURE=13.6 af, DM=86.4 af, CP?printed-twice, WSC?printed-twice, STARCH?printed-twice",
+        Readings.words(grid));
+  }
+
   @Test
   void aGermanTableWithDecimalCommasIsRead() {
     var grid =
