@@ -22,7 +22,10 @@ public final class Decisive {
           AnalyteCode.NSC_WSC,
           AnalyteCode.NSC_ESC,
           AnalyteCode.NO3,
-          AnalyteCode.NO3_N);
+          AnalyteCode.NO3_N,
+          AnalyteCode.FE,
+          AnalyteCode.SE,
+          AnalyteCode.K);
 
   private Decisive() {}
 
