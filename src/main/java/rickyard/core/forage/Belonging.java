@@ -3,7 +3,6 @@ package rickyard.core.forage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -19,11 +18,13 @@ final class Belonging {
   private static final int MOST_PROPOSALS = 5;
 
   private final Map<String, Lot> lots = new TreeMap<>();
+  private final NearLabels near;
   private final List<BagBatch> batches;
   private final AnswerBook answers;
 
   Belonging(List<Lot> lots, List<BagBatch> batches, AnswerBook answers) {
     lots.forEach(l -> this.lots.put(l.id(), l));
+    this.near = new NearLabels(this.lots.keySet());
     this.batches = batches;
     this.answers = answers;
   }
@@ -44,12 +45,12 @@ final class Belonging {
   /** Sets subject and batch of a sample that stands, or lets it wait with a question. */
   void settle(Held held) {
     String label = held.sample.label().strip();
-    Question question = question(held, label);
-    Optional<Taken> taken = answers.take(question);
-    if (taken.filter(t -> isSettled(held, t, label)).isPresent()) {
+    if (!isAnswered(held) && isExact(held, label)) {
       return;
     }
-    if (isExact(held, label)) {
+    Question question = question(held, label);
+    Optional<Taken> taken = answers.take(question);
+    if (taken.filter(t -> isSettled(held, t, label)).isPresent() || isExact(held, label)) {
       return;
     }
     held.open.add(answers.open(question));
@@ -64,12 +65,22 @@ final class Belonging {
   /** Sets subject and batch where they are certain, and asks nothing. */
   void find(Held held) {
     String label = held.sample.label().strip();
-    Optional<Taken> said = answers.take(question(held, label));
+    Optional<Taken> said =
+        isAnswered(held) ? answers.take(question(held, label)) : Optional.empty();
     if (said.filter(t -> lots.containsKey(t.said())).isPresent()) {
       held.subject = said.get().said();
     } else {
       isExact(held, label);
     }
+  }
+
+  /** Whether somebody answered the question; what it would ask is only then worth working out. */
+  private boolean isAnswered(Held held) {
+    return answers.find(id(held)).isPresent();
+  }
+
+  private static String id(Held held) {
+    return QuestionId.of("belongs", held.key.document(), Integer.toString(held.key.index()));
   }
 
   private boolean isExact(Held held, String label) {
@@ -161,7 +172,7 @@ final class Belonging {
     choices.add(Choices.LOT);
     choices.add(Choices.LEAVE_OUT);
     return new Question(
-        QuestionId.of("belongs", held.key.document(), held.key.index() + ""),
+        id(held),
         kind,
         held.key.document(),
         Optional.empty(),
@@ -207,8 +218,8 @@ final class Belonging {
     if (near.size() < 2) {
       return near.isEmpty() ? "" : near.get(0);
     }
-    int first = near(label, near.get(0)).orElse(Integer.MAX_VALUE);
-    int second = near(label, near.get(1)).orElse(Integer.MAX_VALUE);
+    int first = NearLabels.near(label, near.get(0)).orElse(Integer.MAX_VALUE);
+    int second = NearLabels.near(label, near.get(1)).orElse(Integer.MAX_VALUE);
     return first < second ? near.get(0) : "";
   }
 
@@ -217,12 +228,12 @@ final class Belonging {
       return List.of();
     }
     Map<String, Integer> distances = new TreeMap<>();
-    lots.keySet().forEach(l -> near(label, l).ifPresent(d -> distances.put(l, d)));
+    near.among(label).forEach(l -> NearLabels.near(label, l).ifPresent(d -> distances.put(l, d)));
     for (BagBatch batch : batches) {
-      Optional<Integer> feed = nearOrSame(label, batch.feed());
-      Optional<Integer> name = nearOrSame(label, batch.name());
+      Optional<Integer> feed = NearLabels.nearOrSame(label, batch.feed());
+      Optional<Integer> name = NearLabels.nearOrSame(label, batch.name());
       Optional<Integer> best = feed.isPresent() ? feed : name;
-      boolean sameBatch = nearOrSame(number, batch.batch()).isPresent();
+      boolean sameBatch = NearLabels.nearOrSame(number, batch.batch()).isPresent();
       if (best.isPresent() && (sameBatch || number.isEmpty())) {
         distances.put(name(batch), best.get());
       }
@@ -234,79 +245,5 @@ final class Belonging {
         .limit(MOST_PROPOSALS)
         .map(Map.Entry::getKey)
         .toList();
-  }
-
-  private static Optional<Integer> nearOrSame(String a, String b) {
-    return a.equals(b) ? Optional.of(0) : near(a, b);
-  }
-
-  /** How near two labels are: 1 the same but for spelling, 2 one holds the other, 3 one slip. */
-  static Optional<Integer> near(String label, String id) {
-    String a = plain(label);
-    String b = plain(id);
-    if (a.isEmpty() || b.isEmpty()) {
-      return Optional.empty();
-    }
-    if (a.equals(b)) {
-      return Optional.of(1);
-    }
-    if (sortedParts(label).equals(sortedParts(id))
-        || holds(label, id)
-        || a.startsWith(b)
-        || b.startsWith(a)) {
-      return Optional.of(2);
-    }
-    boolean longEnough = Math.min(a.length(), b.length()) >= 3;
-    return longEnough && isOneSlip(a, b) ? Optional.of(3) : Optional.empty();
-  }
-
-  private static String plain(String text) {
-    return text.toUpperCase(Locale.ROOT)
-        .replaceAll("[^\\p{L}\\p{N}]", "")
-        .replace('O', '0')
-        .replace('I', '1')
-        .replace('L', '1')
-        .replace('S', '5')
-        .replace('B', '8')
-        .replace('Z', '2');
-  }
-
-  /** Letters and digits in any order: 2N and N2 are near. */
-  private static List<String> sortedParts(String text) {
-    String spaced =
-        text.toUpperCase(Locale.ROOT)
-            .replaceAll("(?<=[0-9])(?=[A-Z])|(?<=[A-Z])(?=[0-9])", " ")
-            .replaceAll("[^\\p{L}\\p{N}]+", " ")
-            .strip();
-    return java.util.Arrays.stream(spaced.split(" ", -1)).sorted().toList();
-  }
-
-  /** Whether the words of one stand among the words of the other. */
-  private static boolean holds(String label, String id) {
-    List<String> words = List.of(label.toUpperCase(Locale.ROOT).strip().split("[\\s,;:()]+", -1));
-    return words.contains(id.toUpperCase(Locale.ROOT).strip());
-  }
-
-  /** One character more, less or other, or two neighbours exchanged. */
-  private static boolean isOneSlip(String a, String b) {
-    int i = 0;
-    while (i < Math.min(a.length(), b.length()) && a.charAt(i) == b.charAt(i)) {
-      i++;
-    }
-    String restA = a.substring(i);
-    String restB = b.substring(i);
-    if (restA.isEmpty() || restB.isEmpty()) {
-      return restA.length() + restB.length() <= 1;
-    }
-    boolean exchanged =
-        restA.length() > 1
-            && restB.length() > 1
-            && restA.charAt(0) == restB.charAt(1)
-            && restA.charAt(1) == restB.charAt(0)
-            && restA.substring(2).equals(restB.substring(2));
-    return exchanged
-        || restA.substring(1).equals(restB.substring(1))
-        || restA.substring(1).equals(restB)
-        || restB.substring(1).equals(restA);
   }
 }

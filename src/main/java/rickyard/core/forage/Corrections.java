@@ -31,20 +31,52 @@ final class Corrections {
       Pattern.compile(
           "(?i)(?<file>.+?),? page (?<page>[0-9]+),? row (?<row>[0-9]+),? column (?<column>.+)");
 
-  private final List<Decision> corrections;
+  private static final Comparator<Decision> LATEST =
+      Comparator.comparing(Decision::date).thenComparing(Decision::row);
+
+  /** A correction of one place, as the decision names it. */
+  private record Placed(Decision decision, String file, String page, String row, String column) {}
+
+  private final Map<String, Decision> byQuestion = new TreeMap<>();
+  private final Map<String, Decision> byLot = new TreeMap<>();
+  private final Map<String, List<Placed>> byRow = new TreeMap<>();
   private final List<Corrected> made = new ArrayList<>();
 
   Corrections(List<Decision> decisions) {
-    corrections =
-        decisions.stream()
-            .filter(d -> d.kind().equals("correction"))
-            .sorted(Comparator.comparing(Decision::date).thenComparing(Decision::row))
-            .toList();
+    decisions.stream()
+        .filter(d -> d.kind().equals("correction"))
+        .sorted(LATEST)
+        .forEach(this::take);
+  }
+
+  private void take(Decision decision) {
+    String words = decision.about().strip();
+    byQuestion.put(words, decision);
+    Matcher lot = ABOUT.matcher(words);
+    if (lot.matches()) {
+      String code = lot.group("code").toUpperCase(Locale.ROOT);
+      byLot.put(lot.group("lot").strip() + "\u001f" + code, decision);
+    }
+    Matcher at = AT.matcher(words);
+    if (at.matches()) {
+      Placed placed =
+          new Placed(
+              decision,
+              at.group("file").strip(),
+              at.group("page"),
+              at.group("row"),
+              unquoted(at.group("column")));
+      byRow.computeIfAbsent(placed.page() + " " + placed.row(), r -> new ArrayList<>()).add(placed);
+    }
   }
 
   /** Of several figures of one analyte the dry-matter one is corrected, the others are left out. */
   Sample apply(Held held, String subject) {
     Sample sample = held.sample;
+    if (byQuestion.isEmpty()) {
+      return sample;
+    }
+    Map<String, Place> asked = asked(held);
     Set<AnalyteCode> done = new TreeSet<>();
     List<Reading> dryFirst =
         sample.readings().stream()
@@ -52,7 +84,7 @@ final class Corrections {
             .toList();
     List<Reading> readings = new ArrayList<>(sample.readings());
     for (Reading reading : dryFirst) {
-      Optional<Decision> at = findAt(held, reading.place(), asked(held));
+      Optional<Decision> at = findAt(held, reading.place(), asked);
       Optional<Decision> decision = at.or(() -> find(subject, reading.analyte()));
       if (decision.isPresent()) {
         boolean first = at.isPresent() || done.add(reading.analyte());
@@ -79,37 +111,26 @@ final class Corrections {
 
   /** The latest correction of one figure of a lot. */
   Optional<Decision> find(String subject, AnalyteCode code) {
-    Decision found = null;
-    for (Decision decision : corrections) {
-      Matcher about = ABOUT.matcher(decision.about().strip());
-      if (about.matches()
-          && about.group("lot").strip().equals(subject)
-          && about.group("code").toUpperCase(Locale.ROOT).equals(code.value())) {
-        found = decision;
-      }
-    }
-    return Optional.ofNullable(found);
+    return Optional.ofNullable(byLot.get(subject + "\u001f" + code.value()));
   }
 
   /**
    * The file by its path or last name, or the start of its hash; the place as analyses.csv has it.
    */
   private Optional<Decision> findAt(Held held, Place place, Map<String, Place> asked) {
-    Decision found = null;
-    for (Decision decision : corrections) {
-      if (place.equals(asked.get(decision.about().strip()))) {
-        found = decision;
-      }
-      Matcher at = AT.matcher(decision.about().strip());
-      if (at.matches()
-          && isFile(held, at.group("file").strip())
-          && at.group("page").equals(Integer.toString(place.page()))
-          && at.group("row").equals(Integer.toString(place.row()))
-          && unquoted(at.group("column")).equals(place.column().strip())) {
-        found = decision;
+    List<Decision> found = new ArrayList<>();
+    asked.forEach(
+        (question, where) -> {
+          if (where.equals(place) && byQuestion.containsKey(question)) {
+            found.add(byQuestion.get(question));
+          }
+        });
+    for (Placed placed : byRow.getOrDefault(place.page() + " " + place.row(), List.of())) {
+      if (isFile(held, placed.file()) && placed.column().equals(place.column().strip())) {
+        found.add(placed.decision());
       }
     }
-    return Optional.ofNullable(found);
+    return found.stream().max(LATEST);
   }
 
   /** The figure that each question about a single figure of the sample stands at, by its id. */

@@ -1,12 +1,14 @@
 package rickyard.core.forage;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * What speaks against a sample that carries a lot's name: it is no hay, of another material, older
@@ -20,11 +22,17 @@ final class Doubtful {
   private final AnswerBook answers;
   private final SampleKinds kinds;
   private final Map<String, Lot> lots = new TreeMap<>();
+  private final Map<String, Optional<String>> kindsByWords = new HashMap<>();
+  private final Set<String> telling;
+  private final int longestTelling;
 
   Doubtful(AnswerBook answers, SampleKinds kinds, List<Lot> lots) {
     this.answers = answers;
     this.kinds = kinds;
     lots.forEach(l -> this.lots.put(l.id(), l));
+    this.telling =
+        this.lots.keySet().stream().filter(Doubtful::isTelling).collect(Collectors.toSet());
+    this.longestTelling = telling.stream().mapToInt(String::length).max().orElse(0);
   }
 
   /** Sets a sample of water, soil, grain … apart, unless its label is a lot's or a batch's own. */
@@ -42,13 +50,18 @@ final class Doubtful {
 
   private Optional<String> kind(Held held) {
     String material = held.sample.material();
-    return kinds.find(material.isBlank() ? held.sample.label() : material);
+    return kind(material.isBlank() ? held.sample.label() : material);
+  }
+
+  /** A season's export repeats a few descriptions many times. */
+  private Optional<String> kind(String words) {
+    return kindsByWords.computeIfAbsent(words, kinds::find);
   }
 
   /** Lets a sample wait whose belonging is contradicted, unless a person said to take it. */
   void settle(Held held) {
     Lot lot = held.batch.isEmpty() ? lots.get(held.subject) : null;
-    Optional<String> kind = kinds.find(held.sample.material());
+    Optional<String> kind = kind(held.sample.material());
     if (kind.filter(k -> isWrongKind(k, lot, held)).isPresent()) {
       ask(
           held,
@@ -64,7 +77,7 @@ final class Doubtful {
     if (lot == null) {
       return;
     }
-    Optional<String> own = kinds.find(lot.material());
+    Optional<String> own = kind(lot.material());
     if (kind.isPresent() && own.isPresent() && !kind.equals(own)) {
       ask(
           held,
@@ -117,8 +130,8 @@ final class Doubtful {
 
   /** A report of one sample whose file is called after another lot than the one it names. */
   private void fileName(Held held) {
-    Set<String> named = lotsInFileName(held);
-    if (held.report.samples().size() > 1 || named.isEmpty() || named.contains(held.subject)) {
+    Set<String> named = held.report.samples().size() > 1 ? Set.of() : lotsInFileName(held);
+    if (named.isEmpty() || named.contains(held.subject)) {
       return;
     }
     List<String> choices = new java.util.ArrayList<>(List.of(held.subject));
@@ -160,33 +173,28 @@ final class Doubtful {
     return path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('!')) + 1);
   }
 
-  /**
-   * Lots whose id stands alone in the file's name; ids that may be dates or counters do not count.
-   */
+  /** Lots whose id stands alone in the file's name, between characters of no word. */
   private Set<String> lotsInFileName(Held held) {
     String file = fileOf(held);
     Set<String> named = new TreeSet<>();
-    for (String id : lots.keySet()) {
-      boolean telling = id.length() >= 3 && id.matches(".*\\p{L}.*") && id.matches(".*[0-9].*");
-      if (telling && isApart(file, id)) {
-        named.add(id);
+    for (int from = 0; from < file.length(); from++) {
+      boolean begins = from == 0 || !Character.isLetterOrDigit(file.charAt(from - 1));
+      int last = Math.min(file.length(), from + longestTelling);
+      for (int to = from + 1; begins && to <= last; to++) {
+        boolean ends = to == file.length() || !Character.isLetterOrDigit(file.charAt(to));
+        if (ends && telling.contains(file.substring(from, to))) {
+          named.add(file.substring(from, to));
+        }
       }
     }
     return named;
   }
 
-  private static boolean isApart(String file, String id) {
-    int at = file.indexOf(id);
-    while (at >= 0) {
-      int end = at + id.length();
-      boolean before = at > 0 && Character.isLetterOrDigit(file.charAt(at - 1));
-      boolean after = end < file.length() && Character.isLetterOrDigit(file.charAt(end));
-      if (!before && !after) {
-        return true;
-      }
-      at = file.indexOf(id, at + 1);
-    }
-    return false;
+  /** Ids that may be dates or counters tell nothing in the name of a file. */
+  private static boolean isTelling(String id) {
+    return id.length() >= 3
+        && id.codePoints().anyMatch(Character::isLetter)
+        && id.chars().anyMatch(c -> c >= '0' && c <= '9');
   }
 
   private static Question question(

@@ -89,6 +89,9 @@ final class LayoutAnswers {
    * contradict each other.
    */
   Optional<Answer> find(Report report, Doubt doubt, List<Reading> readings) {
+    if (!given.containsKey(key(report, doubt))) {
+      return Optional.empty();
+    }
     Set<AnalyteCode> touched = touched(doubt, readings);
     List<Answer> fitting =
         given.getOrDefault(key(report, doubt), List.of()).stream()

@@ -58,10 +58,13 @@ final class LayoutDesk {
   /** The answer given for the layout; none after a change or where a figure was misread before. */
   Optional<Answer> find(Received received, Doubt doubt, List<Reading> readings) {
     Report report = received.report();
-    if (!report.layout().isNamed() || !review(received).isEmpty() || isChanged(report)) {
+    if (!report.layout().isNamed()) {
       return Optional.empty();
     }
-    Optional<Answer> answer = given.find(report, doubt, readings);
+    Optional<Answer> answer =
+        given
+            .find(report, doubt, readings)
+            .filter(a -> review(received).isEmpty() && !isChanged(report));
     answer.ifPresent(
         a ->
             used.computeIfAbsent(report.document(), d -> new ArrayList<>())

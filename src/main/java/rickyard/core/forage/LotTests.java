@@ -31,11 +31,11 @@ final class LotTests {
     this.questions = questions;
   }
 
-  InForce inForce(String key, List<Held> held, List<Held> all) {
+  InForce inForce(String key, List<Held> held, WhyNone why) {
     String subject = key.substring(0, key.indexOf('\u001f'));
     String batch = key.substring(key.indexOf('\u001f') + 1);
     if (held.isEmpty()) {
-      return none(subject, batch, why(subject, all), false);
+      return none(subject, batch, why.of(subject), false);
     }
     List<Held> tests = held.stream().sorted(Comparator.comparing(h -> h.key)).toList();
     tests.forEach(h -> h.sample = corrections.apply(h, subject));
@@ -65,23 +65,6 @@ final class LotTests {
             ? "report " + held.report.reportNo()
             : "report " + held.report.reportNo() + "; " + held.note,
         provisional);
-  }
-
-  /** What became of the reports of a lot that has none in force. */
-  private static String why(String subject, List<Held> all) {
-    return all.stream()
-        .filter(h -> h.subject.equals(subject) || mayBe(h, subject))
-        .sorted(Comparator.comparing((Held h) -> h.standing).thenComparing(h -> h.key))
-        .map(h -> h.reason)
-        .filter(r -> !r.isEmpty())
-        .reduce((a, b) -> b.contains("withdrew") || a.contains(b) ? a : a + "; " + b)
-        .orElse("no report of it was read");
-  }
-
-  /** A sample that waits for an answer whose choices name the lot. */
-  private static boolean mayBe(Held held, String subject) {
-    return held.standing == Standing.QUESTION
-        && held.open.stream().anyMatch(q -> q.choices().contains(subject));
   }
 
   private AccountedAnalysis make(Held held, String subject, String batch) {

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** Which of two reports of one series is the newer, from what they say and never from arrival. */
 final class Precedence {
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
   private final List<Report> series;
 
   Precedence(List<Report> series) {
@@ -94,6 +97,8 @@ final class Precedence {
   }
 
   static String number(String reportNo) {
-    return reportNo.strip().toUpperCase(Locale.ROOT).replaceAll("\\s+", " ");
+    String number = reportNo.strip().toUpperCase(Locale.ROOT);
+    boolean spaced = number.chars().anyMatch(c -> c <= ' ');
+    return spaced ? SPACES.matcher(number).replaceAll(" ") : number;
   }
 }

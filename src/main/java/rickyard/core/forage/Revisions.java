@@ -3,7 +3,9 @@ package rickyard.core.forage;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Finds which revision of each sample of one series counts, whatever the order of arrival. */
@@ -22,8 +24,8 @@ final class Revisions {
   }
 
   void settle(List<Held> series) {
-    Precedence precedence = new Precedence(series.stream().map(h -> h.report).distinct().toList());
-    List<List<Held>> strands = Series.strands(series);
+    Precedence precedence = new Precedence(reports(series));
+    List<List<Held>> strands = Strands.of(series);
     withdraw(strands, series);
     for (List<Held> strand : strands) {
       settleStrand(strand, precedence);
@@ -31,11 +33,18 @@ final class Revisions {
     leftOutOfAmendment(strands, precedence);
   }
 
+  private static List<Report> reports(List<Held> series) {
+    Map<String, Report> byDocument = new LinkedHashMap<>();
+    series.forEach(h -> byDocument.putIfAbsent(h.key.document(), h.report));
+    return List.copyOf(byDocument.values());
+  }
+
   /** A withdrawal that names none of the samples takes them all. */
   private static void withdraw(List<List<Held>> strands, List<Held> series) {
     for (Held held : series) {
-      boolean alone = strands.stream().anyMatch(s -> s.size() == 1 && s.contains(held));
-      if (held.report.status() == ReportStatus.WITHDRAWN && alone && isUnnamed(held)) {
+      if (held.report.status() == ReportStatus.WITHDRAWN
+          && isUnnamed(held)
+          && strands.stream().anyMatch(s -> s.size() == 1 && s.contains(held))) {
         strands.stream().filter(s -> !s.contains(held)).forEach(s -> s.add(held));
       }
     }
@@ -211,33 +220,13 @@ final class Revisions {
 
   /** A sample that an amended report no longer holds, though it replaces the sheet it stood on. */
   private void leftOutOfAmendment(List<List<Held>> strands, Precedence precedence) {
-    List<Held> amended =
-        strands.stream()
-            .flatMap(List::stream)
-            .filter(h -> h.stands() && h.report.status() != ReportStatus.WITHDRAWN)
-            .toList();
-    for (List<Held> strand : strands) {
-      for (Held held : strand) {
-        boolean left =
-            held.stands()
-                && amended.stream().anyMatch(a -> replacesTheSheetOf(a, held, strands, precedence));
-        if (left) {
-          askStillStands(held);
-        }
-      }
-    }
-  }
-
-  private static boolean replacesTheSheetOf(
-      Held newer, Held held, List<List<Held>> strands, Precedence precedence) {
-    boolean sameSheetBefore =
-        strands.stream()
-            .filter(s -> s.contains(newer))
-            .flatMap(List::stream)
-            .anyMatch(o -> o.key.document().equals(held.key.document()));
-    return (sameSheetBefore || precedence.replaces(newer.report, held.report))
-        && !newer.key.document().equals(held.key.document())
-        && precedence.isNewer(newer.report, held.report);
+    Sheets sheets = Sheets.of(strands, precedence);
+    strands.stream()
+        .flatMap(List::stream)
+        .filter(h -> h.stands() && sheets.isReplaced(h.report))
+        .distinct()
+        .toList()
+        .forEach(this::askStillStands);
   }
 
   private void askStillStands(Held held) {

@@ -1,7 +1,6 @@
 package rickyard.core.forage;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -76,39 +75,13 @@ final class Series {
     return now;
   }
 
-  /** The samples of a series that are revisions of one and the same sample. */
-  static List<List<Held>> strands(List<Held> series) {
-    List<List<Held>> strands = new ArrayList<>();
-    for (Held held : sorted(series)) {
-      List<List<Held>> fitting =
-          strands.stream().filter(s -> s.stream().anyMatch(o -> isSame(o, held))).toList();
-      List<Held> joined = new ArrayList<>();
-      fitting.forEach(joined::addAll);
-      joined.add(held);
-      strands.removeAll(fitting);
-      strands.add(joined);
-    }
-    return strands;
-  }
-
-  private static List<Held> sorted(List<Held> held) {
-    return held.stream().sorted(Comparator.comparing(h -> h.key)).toList();
-  }
-
-  private static boolean isSame(Held a, Held b) {
-    if (a.key.document().equals(b.key.document())) {
-      return false;
-    }
-    if (a.report.samples().size() == 1 && b.report.samples().size() == 1) {
-      return (!differ(a.sample.labNo(), b.sample.labNo()) && !areSheetsOfOneReport(a, b))
-          || sameLabel(a.sample, b.sample)
-          || names(a.report, b.report)
-          || names(b.report, a.report);
-    }
-    if (!a.sample.labNo().isBlank() && !b.sample.labNo().isBlank()) {
-      return !differ(a.sample.labNo(), b.sample.labNo());
-    }
-    return sameLabel(a.sample, b.sample);
+  /** Whether two reports of one sample each are revisions of one another. */
+  static boolean areSheetsOfOneSample(Held a, Held b) {
+    return !a.key.document().equals(b.key.document())
+        && ((!differ(a.sample.labNo(), b.sample.labNo()) && !areSheetsOfOneReport(a, b))
+            || sameLabel(a.sample, b.sample)
+            || names(a.report, b.report)
+            || names(b.report, a.report));
   }
 
   /** One file for each sample of a report: other labels, other figures, the same revision. */

@@ -2,6 +2,7 @@ package rickyard.core.forage;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,8 +89,20 @@ final class SettlementRun {
                     .thenComparing(h -> h.received, Received.ORDER)
                     .thenComparing(h -> h.key))
             .toList();
-    List<Held> kept = new ArrayList<>();
+    Map<String, List<Held>> byName = new HashMap<>();
     for (Held held : standing) {
+      String name = held.sample.label().strip() + "\u001f" + held.sample.batch().strip();
+      byName.computeIfAbsent(name, n -> new ArrayList<>(1)).add(held);
+    }
+    byName.values().forEach(SettlementRun::withoutCopiesOfOneName);
+  }
+
+  private static void withoutCopiesOfOneName(List<Held> named) {
+    if (named.stream().map(h -> h.key.document()).distinct().count() < 2) {
+      return;
+    }
+    List<Held> kept = new ArrayList<>();
+    for (Held held : named) {
       Optional<Held> original = kept.stream().filter(k -> isCopy(k, held)).findFirst();
       if (original.isPresent()) {
         held.stand(Standing.DUPLICATE, "same-content", "another file holds the same figures");
@@ -101,10 +114,7 @@ final class SettlementRun {
   }
 
   private static boolean isCopy(Held a, Held b) {
-    return !a.key.document().equals(b.key.document())
-        && a.sample.label().strip().equals(b.sample.label().strip())
-        && a.sample.batch().strip().equals(b.sample.batch().strip())
-        && SameContent.exactly(a.sample, b.sample);
+    return !a.key.document().equals(b.key.document()) && SameContent.exactly(a.sample, b.sample);
   }
 
   private void belong(Held held) {
@@ -137,7 +147,8 @@ final class SettlementRun {
       bySubject.putIfAbsent(lot.id() + "\u001f", List.of());
     }
     List<InForce> inForce = new ArrayList<>();
-    bySubject.forEach((key, held) -> inForce.add(tests.inForce(key, held, all)));
+    WhyNone why = WhyNone.of(all);
+    bySubject.forEach((key, held) -> inForce.add(tests.inForce(key, held, why)));
     return inForce;
   }
 }

@@ -1,7 +1,9 @@
 package rickyard.report.json;
 
-import java.nio.charset.StandardCharsets;
+import java.io.ByteArrayOutputStream;
 import java.util.List;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
@@ -17,7 +19,10 @@ import rickyard.report.text.Harmless;
 import rickyard.report.view.CoOpView;
 import rickyard.report.view.Counts;
 import rickyard.report.view.HorseFacts;
+import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
+import rickyard.report.view.TableRowUsed;
+import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -44,43 +49,65 @@ public final class SummaryJson {
 
   /** The file's bytes, UTF-8, ended by a line feed. */
   public static byte[] bytes(MorningView view, CoOpView coOp, List<String> cautions) {
-    ObjectNode root = MAPPER.createObjectNode();
-    root.put("as_of", view.asOf().toString());
-    root.put("units", Harmless.text(view.units()));
-    root.put("first_morning", view.firstMorning());
-    root.put("decision_rule", Harmless.text(view.decisionRule()));
-    words(root.putArray("cautions"), cautions);
-    counts(root.putObject("counts"), view.counts());
-    words(root.putArray("problems"), view.problems());
-    words(root.putArray("warnings"), view.warnings());
-    words(root.putArray("changes"), view.changes());
-    for (Table table : MorningTables.of(view, coOp)) {
-      table(root.putArray(member(table)), table);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    // Row by row: as a tree the tables of a season would fill the memory.
+    try (JsonGenerator json = MAPPER.createGenerator(out)) {
+      json.writeStartObject();
+      json.writeStringProperty("as_of", view.asOf().toString());
+      json.writeStringProperty("units", Harmless.text(view.units()));
+      json.writeBooleanProperty("first_morning", view.firstMorning());
+      json.writeStringProperty("decision_rule", Harmless.text(view.decisionRule()));
+      words(json, "cautions", cautions);
+      json.writeName("counts");
+      json.writeTree(node(counts -> counts(counts, view.counts())));
+      words(json, "problems", view.problems());
+      words(json, "warnings", view.warnings());
+      words(json, "changes", view.changes());
+      for (Table table : MorningTables.of(view, coOp)) {
+        objects(json, member(table), table.rows(), (node, row) -> row(node, table, row));
+      }
+      objects(json, "horse_details", view.horses(), (node, horse) -> horse(node, horse, view));
+      objects(json, "lot_assumptions", view.lots(), SummaryJson::assumptions);
+      objects(json, "tables", view.tables(), SummaryJson::table);
+      json.writeEndObject();
     }
-    ArrayNode said = root.putArray("horse_details");
-    view.horses().forEach(horse -> horse(said.addObject(), horse, view));
-    ArrayNode assumed = root.putArray("lot_assumptions");
-    view.lots()
-        .forEach(
-            lot -> {
-              ObjectNode node = assumed.addObject();
-              node.put("lot", Harmless.text(lot.lot()));
-              words(node.putArray("assumptions"), lot.assumptions());
-            });
-    tables(root.putArray("tables"), view);
-    return (MAPPER.writeValueAsString(root) + "\n").getBytes(StandardCharsets.UTF_8);
+    out.write('\n');
+    return out.toByteArray();
+  }
+
+  private static ObjectNode node(Consumer<ObjectNode> fill) {
+    ObjectNode node = MAPPER.createObjectNode();
+    fill.accept(node);
+    return node;
+  }
+
+  private static <T> void objects(
+      JsonGenerator json, String name, List<T> all, BiConsumer<ObjectNode, T> fill) {
+    json.writeArrayPropertyStart(name);
+    for (T each : all) {
+      json.writeTree(node(node -> fill.accept(node, each)));
+    }
+    json.writeEndArray();
+  }
+
+  private static void words(JsonGenerator json, String name, List<String> words) {
+    json.writeArrayPropertyStart(name);
+    words.forEach(word -> json.writeString(Harmless.text(word)));
+    json.writeEndArray();
+  }
+
+  private static void assumptions(ObjectNode node, LotRow lot) {
+    node.put("lot", Harmless.text(lot.lot()));
+    words(node.putArray("assumptions"), lot.assumptions());
   }
 
   private static String member(Table table) {
     return table.file().replace(".csv", "").replace('-', '_');
   }
 
-  private static void table(ArrayNode out, Table table) {
-    for (List<Field> row : table.rows()) {
-      ObjectNode node = out.addObject();
-      for (int i = 0; i < row.size(); i++) {
-        put(node, table.columns().get(i), row.get(i));
-      }
+  private static void row(ObjectNode node, Table table, List<Field> row) {
+    for (int i = 0; i < row.size(); i++) {
+      put(node, table.columns().get(i), row.get(i));
     }
   }
 
@@ -122,16 +149,11 @@ public final class SummaryJson {
     node.put("letters", counts.letters());
   }
 
-  private static void tables(ArrayNode out, MorningView view) {
-    view.tables()
-        .forEach(
-            table -> {
-              ObjectNode node = out.addObject();
-              text(node, "name", table.name());
-              text(node, "version", table.version());
-              text(node, "sha256", table.sha256());
-              node.put("office_changed", table.officeChanged());
-            });
+  private static void table(ObjectNode node, TableRowUsed table) {
+    text(node, "name", table.name());
+    text(node, "version", table.version());
+    text(node, "sha256", table.sha256());
+    node.put("office_changed", table.officeChanged());
   }
 
   private static void horse(ObjectNode node, HorseAdvice horse, MorningView view) {

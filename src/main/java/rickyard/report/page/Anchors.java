@@ -1,7 +1,9 @@
 package rickyard.report.page;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 
 /** Places on the page to jump to: numbered, so that no name from outside becomes an id. */
@@ -10,9 +12,10 @@ final class Anchors {
   private final Map<String, String> lots = new TreeMap<>();
   private int pictures;
 
-  Anchors(MorningView view) {
+  /** Places for all horses and for the lots that are shown. */
+  Anchors(MorningView view, List<LotRow> shown) {
     view.horses().forEach(h -> horses.putIfAbsent(h.horse(), "horse-" + (horses.size() + 1)));
-    view.lots().forEach(l -> lots.putIfAbsent(l.lot(), "lot-" + (lots.size() + 1)));
+    shown.forEach(l -> lots.putIfAbsent(l.lot(), "lot-" + (lots.size() + 1)));
   }
 
   String horse(String id) {

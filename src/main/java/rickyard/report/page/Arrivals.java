@@ -20,16 +20,15 @@ public final class Arrivals {
   private Arrivals() {}
 
   /** Every file but those known from an earlier morning, which are only counted. */
-  static List<Entry> of(MorningView view) {
+  static Listed<Entry> of(MorningView view) {
     // Where nothing is remembered yet everything is new, and saying so of each file says nothing.
     boolean remembers =
         view.outcomes().stream()
             .map(OutcomeRow::layoutNote)
             .anyMatch(note -> note.startsWith("known") || note.startsWith("changed"));
-    return view.outcomes().stream()
-        .filter(row -> !row.outcome().equals("known"))
-        .map(row -> entry(row, remembers))
-        .toList();
+    List<OutcomeRow> listed =
+        view.outcomes().stream().filter(row -> !row.outcome().equals("known")).toList();
+    return Listed.first(listed, row -> entry(row, remembers), "outcomes.csv");
   }
 
   private static Entry entry(OutcomeRow row, boolean remembers) {

@@ -3,6 +3,7 @@ package rickyard.report.page;
 import java.util.List;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Words;
+import rickyard.report.view.FollowUpRow;
 import rickyard.report.view.MorningView;
 
 /** What changed since the last morning, who must hear of it, and what is due. */
@@ -46,19 +47,20 @@ public final class Changes {
   }
 
   /** What is due; open questions stand in their own section. */
-  static List<Due> due(MorningView view) {
+  static Listed<Due> due(MorningView view) {
     String today = view.asOf().toString();
-    return view.followUps().stream()
-        .filter(row -> !row.kind().equals("question"))
-        .map(
-            row ->
-                new Due(
-                    Harmless.line(row.due()),
-                    !row.due().isBlank() && row.due().compareTo(today) < 0,
-                    Words.of("followup", row.kind()),
-                    Harmless.line(row.about()),
-                    Harmless.line(row.what()),
-                    Harmless.line(row.why())))
-        .toList();
+    List<FollowUpRow> due =
+        view.followUps().stream().filter(row -> !row.kind().equals("question")).toList();
+    return Listed.first(
+        due,
+        row ->
+            new Due(
+                Harmless.line(row.due()),
+                !row.due().isBlank() && row.due().compareTo(today) < 0,
+                Words.of("followup", row.kind()),
+                Harmless.line(row.about()),
+                Harmless.line(row.what()),
+                Harmless.line(row.why())),
+        "follow-ups.csv");
   }
 }

@@ -1,9 +1,12 @@
 package rickyard.report.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
 import rickyard.report.text.Shown;
@@ -39,18 +42,35 @@ public final class LotPages {
 
   private LotPages() {}
 
-  static List<Entry> of(MorningView view, Anchors anchors) {
+  /**
+   * The lots that the page shows, in their order: of very many, those that somebody holds first.
+   */
+  static List<LotRow> shown(MorningView view) {
+    Set<String> chosen =
+        view.lots().stream()
+            .sorted(Comparator.comparing((LotRow lot) -> lot.holder().isBlank()))
+            .limit(Listed.MOST)
+            .map(LotRow::lot)
+            .collect(Collectors.toSet());
+    return view.lots().stream().filter(lot -> chosen.contains(lot.lot())).toList();
+  }
+
+  static Listed<Entry> of(MorningView view, List<LotRow> shown, Anchors anchors) {
     Map<String, List<AnalysisRow>> byLot = new TreeMap<>();
+    shown.forEach(lot -> byLot.put(lot.lot(), new ArrayList<>()));
     for (AnalysisRow row : view.analyses()) {
-      byLot.computeIfAbsent(row.lot(), l -> new ArrayList<>()).add(row);
+      List<AnalysisRow> rows = byLot.get(row.lot());
+      if (rows != null) {
+        rows.add(row);
+      }
     }
     Mass mass = Mass.named(view.units());
     List<Entry> entries = new ArrayList<>();
-    for (LotRow lot : view.lots()) {
+    for (LotRow lot : shown) {
       List<AnalysisRow> rows = byLot.getOrDefault(lot.lot(), List.of());
       entries.add(entry(view, lot, rows, anchors, mass));
     }
-    return entries;
+    return Listed.of(entries, view.lots().size(), "lots.csv, verdicts.csv and analyses.csv");
   }
 
   private static Entry entry(

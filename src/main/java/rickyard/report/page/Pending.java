@@ -34,9 +34,9 @@ public final class Pending {
 
   private Pending() {}
 
-  static List<Question> questions(MorningView view) {
+  static Listed<Question> questions(MorningView view) {
     String day = view.asOf().toString();
-    return view.questions().stream().map(question -> question(question, day)).toList();
+    return Listed.first(view.questions(), question -> question(question, day), "questions.csv");
   }
 
   private static Question question(QuestionRow row, String day) {
@@ -77,11 +77,15 @@ public final class Pending {
   }
 
   /** Lots with a limit that could not be judged, with the first reason of each group. */
-  static List<Waiting> lots(MorningView view, Anchors anchors) {
-    return view.lots().stream()
-        .filter(lot -> lot.verdicts().stream().anyMatch(Pending::undecided))
-        .map(lot -> new Waiting(anchors.lot(lot.lot()), Harmless.line(lot.lot()), reasons(lot)))
-        .toList();
+  static Listed<Waiting> lots(MorningView view, Anchors anchors) {
+    List<LotRow> waiting =
+        view.lots().stream()
+            .filter(lot -> lot.verdicts().stream().anyMatch(Pending::undecided))
+            .toList();
+    return Listed.first(
+        waiting,
+        lot -> new Waiting(anchors.lot(lot.lot()), Harmless.line(lot.lot()), reasons(lot)),
+        "verdicts.csv");
   }
 
   private static boolean undecided(VerdictRow row) {

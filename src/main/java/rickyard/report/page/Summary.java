@@ -9,6 +9,7 @@ import rickyard.core.advice.Priority;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
 import rickyard.report.text.Shown;
+import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.TableRowUsed;
 
@@ -25,17 +26,17 @@ public record Summary(
     List<String> warnings,
     List<Callers.Call> callsNow,
     List<Callers.Call> callsToday,
-    List<Pending.Question> questions,
+    Listed<Pending.Question> questions,
     List<Pending.Waiting> horsesWaiting,
-    List<Pending.Waiting> lotsWaiting,
-    List<String> changes,
+    Listed<Pending.Waiting> lotsWaiting,
+    Listed<String> changes,
     List<Changes.OfHorse> horseChanges,
     List<Changes.Recall> recalls,
-    List<Changes.Due> due,
-    List<LotPages.Entry> lots,
+    Listed<Changes.Due> due,
+    Listed<LotPages.Entry> lots,
     List<HorsePages.Level> levels,
     List<Season.Part> season,
-    List<Arrivals.Entry> arrivals,
+    Listed<Arrivals.Entry> arrivals,
     String arrived,
     int known,
     int parts,
@@ -51,7 +52,8 @@ public record Summary(
   public record TableLine(String name, String version, String digest, boolean office) {}
 
   static Summary of(MorningView view, List<String> cautions) {
-    Anchors anchors = new Anchors(view);
+    List<LotRow> lots = LotPages.shown(view);
+    Anchors anchors = new Anchors(view, lots);
     return new Summary(
         DAY.format(view.asOf()),
         view.asOf().toString(),
@@ -67,11 +69,11 @@ public record Summary(
         Pending.questions(view),
         Pending.horses(view, anchors),
         Pending.lots(view, anchors),
-        lines(view.changes()),
+        Listed.first(view.changes(), Harmless::line, "summary.json"),
         Changes.ofHorses(view, anchors),
         Changes.recalls(view),
         Changes.due(view),
-        LotPages.of(view, anchors),
+        LotPages.of(view, lots, anchors),
         HorsePages.of(view, anchors),
         Season.of(view),
         Arrivals.of(view),
@@ -104,7 +106,7 @@ public record Summary(
               + Shown.count(view.counts().samples(), "sample", "samples")
               + "; "
               + Shown.count(view.lots().size(), "lot is", "lots are")
-              + " listed below.");
+              + (view.lots().size() > Listed.MOST ? " known." : " listed below."));
     }
     sentences.add(horses(view));
     return sentences;
