@@ -74,10 +74,7 @@ final class Drafts {
     cells.put("holder", "co-op");
     cells.put("for_sale", "no");
     List<Sample> samples =
-        morning.settled().samples().stream()
-            .filter(s -> entry.from().contains(s.key()))
-            .map(SettledSample::sample)
-            .toList();
+        morning.settled().samplesOf(entry).stream().map(SettledSample::sample).toList();
     samples.stream()
         .map(Sample::material)
         .filter(m -> !m.isBlank())

@@ -118,9 +118,7 @@ final class LotRows {
   }
 
   private Optional<SettledSample> sample(InForce entry) {
-    return morning.settled().samples().stream()
-        .filter(s -> entry.from().contains(s.key()))
-        .findFirst();
+    return morning.settled().samplesOf(entry).stream().findFirst();
   }
 
   private Optional<Report> report(InForce entry) {

@@ -8,7 +8,7 @@ import java.util.TreeSet;
 /**
  * What a settlement found; every list is sorted, whatever the order of arrival.
  *
- * @param samples every sample of every document
+ * @param samples every sample of every document, sorted by key
  * @param reports every document once
  * @param questions open questions
  * @param inForce one entry for each lot of the register, each batch that a certificate names, and
@@ -44,6 +44,26 @@ public record Settled(
     return inForce.stream()
         .filter(i -> i.subject().equals(subject) && i.batch().equals(batch))
         .findFirst();
+  }
+
+  /** The samples that an entry rests on, in the order of their keys. */
+  public List<SettledSample> samplesOf(InForce entry) {
+    return entry.from().stream().sorted().map(this::find).flatMap(Optional::stream).toList();
+  }
+
+  private Optional<SettledSample> find(SampleKey key) {
+    int low = 0;
+    int high = samples.size() - 1;
+    while (low <= high) {
+      int middle = (low + high) >>> 1;
+      int order = samples.get(middle).key().compareTo(key);
+      if (order == 0) {
+        return Optional.of(samples.get(middle));
+      }
+      low = order < 0 ? middle + 1 : low;
+      high = order < 0 ? high : middle - 1;
+    }
+    return Optional.empty();
   }
 
   /** The documents with a figure that a person had to correct: their layout is to be reviewed. */
