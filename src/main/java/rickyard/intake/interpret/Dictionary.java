@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.intake.check.Usual;
 
@@ -27,6 +28,7 @@ public final class Dictionary implements Serializable {
 
   private final SortedMap<AnalyteCode, AnalyteRule> analytes;
   private final Map<String, List<Phrase>> byFirstWord;
+  private transient Voice.@Nullable Ear ear;
   private final List<Usual> usual;
   private final List<LayoutHint> hints;
   private final String digest;
@@ -106,8 +108,8 @@ public final class Dictionary implements Serializable {
   }
 
   Meaning read(List<String> words, Set<Kind> kinds) {
-    List<Phrase> found = new ArrayList<>();
-    List<String> unknown = new ArrayList<>();
+    List<Phrase> found = new ArrayList<>(2);
+    List<String> unknown = new ArrayList<>(2);
     int at = 0;
     while (at < words.size()) {
       Optional<Phrase> phrase = longestAt(words, at, kinds);
@@ -119,7 +121,8 @@ public final class Dictionary implements Serializable {
         at++;
       }
     }
-    return new Meaning(words, found, unknown);
+    // A name of which no word is known, as of each lot in a long table, keeps its words once.
+    return new Meaning(words, found, found.isEmpty() ? words : unknown);
   }
 
   private Optional<Phrase> longestAt(List<String> words, int at, Set<Kind> kinds) {
@@ -132,6 +135,16 @@ public final class Dictionary implements Serializable {
       }
     }
     return Optional.empty();
+  }
+
+  /** What a text may say beyond itself. */
+  Voice voice(String text) {
+    Voice.Ear known = ear;
+    if (known == null) {
+      known = new Voice.Ear(byFirstWord.values().stream().flatMap(List::stream).toList());
+      ear = known;
+    }
+    return known.of(text);
   }
 
   /** The sets of kinds that make sense in each kind of cell. */

@@ -42,11 +42,11 @@ record FieldBlock(Line names, List<Line> values, boolean certain) {
   /** Two or more bare names side by side, and nothing that only a table of results has. */
   private static boolean isNames(Line line) {
     List<Piece> pieces = line.pieces();
+    if (pieces.size() < 2 || !isBareName(pieces.get(0)) || !isBareName(pieces.get(1))) {
+      return false;
+    }
     long bare = pieces.stream().filter(FieldBlock::isBareName).count();
-    return pieces.size() >= 2
-        && isBareName(pieces.get(0))
-        && isBareName(pieces.get(1))
-        && 2 * bare > pieces.size()
+    return 2 * bare > pieces.size()
         && pieces.stream().noneMatch(p -> p.isLabel() || isOfTable(p) || p.isFigure());
   }
 

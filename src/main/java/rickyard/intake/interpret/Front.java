@@ -22,6 +22,7 @@ final class Front {
   private final SortedMap<String, String> fields = new TreeMap<>();
   private final NavigableSet<String> torn = new TreeSet<>();
   private final NavigableSet<ReportStatus> statuses = new TreeSet<>();
+  private final Memo<List<ReportStatus>> standings = new Memo<>(this::standings);
   private String letterhead = "";
   private String firstLine = "";
   private int linesSeen;
@@ -54,7 +55,7 @@ final class Front {
   /** Looks at a line for the report's standing and the laboratory's name. */
   void see(Line line) {
     linesSeen++;
-    if (line.isItem()) {
+    if (line.isItem() || (linesSeen > LETTERHEAD_LINES && line.isSilent())) {
       return;
     }
     line.pieces().forEach(p -> standing(p.text()));
@@ -107,17 +108,20 @@ final class Front {
   }
 
   private void standing(String text) {
+    statuses.addAll(standings.of(text));
+  }
+
+  private List<ReportStatus> standings(String text) {
     Meaning meaning = dictionary.read(text, IN_NOTE);
     int words = meaning.words().size();
     if (!meaning.has(Kind.STATUS) || meaning.has(Kind.NOT) || words > LONGEST_NOTE) {
-      return;
+      return List.of();
     }
-    for (String status : meaning.all(Kind.STATUS)) {
-      boolean stamp = words <= LONGEST_STAMP && meaning.unknown().size() <= 2;
-      if (stamp || status.equals("preliminary") || status.equals("amended")) {
-        status(status).ifPresent(statuses::add);
-      }
-    }
+    boolean stamp = words <= LONGEST_STAMP && meaning.unknown().size() <= 2;
+    return meaning.all(Kind.STATUS).stream()
+        .filter(s -> stamp || s.equals("preliminary") || s.equals("amended"))
+        .flatMap(s -> status(s).stream())
+        .toList();
   }
 
   private void replaced(String text) {

@@ -1,28 +1,47 @@
 package rickyard.intake.interpret;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.intake.grid.Cell;
 
-/**
- * The lines over a table: headings, and lines that give a field of the sample for each column.
- *
- * @param lines heading lines from top to bottom; the last one stands directly over the columns
- * @param fieldLines lines such as 'Lot | A | B'
- * @param certain whether columns are certain
- */
-record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, boolean certain) {
+/** The lines over a table: headings, and lines that give a field of the sample for each column. */
+final class Header {
   /** Fields that tell one sample from another. */
   static final Set<String> OF_SAMPLE =
       Set.of("lot", "sample", "description", "lab_no", "batch", "material", "sampled", "cores");
 
-  Header {
-    lines = List.copyOf(lines);
-    fieldLines = List.copyOf(fieldLines);
+  private final Dictionary dictionary;
+  private final List<Line> lines;
+  private final List<Line> fieldLines;
+  private final boolean certain;
+
+  /** Names of samples in each heading line. */
+  private final List<List<Piece>> names;
+
+  private final boolean byColumn;
+
+  private final Map<Integer, Heading> known = new HashMap<>();
+
+  /**
+   * The head of a table.
+   *
+   * @param lines heading lines from top to bottom; the last one stands directly over the columns
+   * @param fieldLines lines such as 'Lot | A | B'
+   * @param certain whether columns are certain
+   */
+  Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, boolean certain) {
+    this.dictionary = dictionary;
+    this.lines = List.copyOf(lines);
+    this.fieldLines = List.copyOf(fieldLines);
+    this.certain = certain;
+    this.names = this.lines.stream().map(BareNames::in).toList();
+    this.byColumn = certain && this.lines.stream().noneMatch(Header::isPairs);
   }
 
   static Header none(Dictionary dictionary, boolean certain) {
@@ -33,6 +52,11 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
     return lines.isEmpty() && fieldLines.isEmpty();
   }
 
+  /** Whether the number of a column alone decides what stands over a cell. */
+  boolean isByColumn() {
+    return byColumn;
+  }
+
   /** What stands over a cell, whatever else stands in its row. */
   Heading over(Cell cell) {
     return over(cell, List.of());
@@ -40,6 +64,18 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
 
   /** What stands over a cell of a row. */
   Heading over(Cell cell, List<Piece> row) {
+    if (!byColumn) {
+      return find(cell, row);
+    }
+    Heading heading = known.get(cell.column());
+    if (heading == null) {
+      heading = find(cell, row);
+      known.put(cell.column(), heading);
+    }
+    return heading;
+  }
+
+  private Heading find(Cell cell, List<Piece> row) {
     List<String> texts = new ArrayList<>();
     SortedMap<String, String> fields = new TreeMap<>();
     for (int i = 0; i < lines.size(); i++) {
@@ -52,8 +88,8 @@ record Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, bo
           i == lines.size() - 1
               ? Columns.over(pieces, cell, row, certain)
               : Columns.spanning(pieces, cell, certain);
-      List<Piece> names = BareNames.in(lines.get(i));
-      piece.ifPresent(p -> add(p, names.contains(p), texts, fields));
+      List<Piece> ofLine = names.get(i);
+      piece.ifPresent(p -> add(p, ofLine.contains(p), texts, fields));
     }
     for (Line line : fieldLines) {
       String field = line.pieces().get(0).field().map(FieldMark::field).orElse("");

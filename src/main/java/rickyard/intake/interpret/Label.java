@@ -30,6 +30,11 @@ record Label(
     requireNonNull(method, "method");
   }
 
+  /** The same label over figures that are shares of another analyte, or are not. */
+  Label with(boolean share) {
+    return share == ratio ? this : new Label(rule, unit, basis, method, share);
+  }
+
   String code() {
     return rule.analyte().code().value();
   }

@@ -17,7 +17,32 @@ record Line(int page, int row, List<Piece> pieces) {
   }
 
   boolean hasFigure() {
-    return pieces.stream().anyMatch(p -> p.isFigure() && !p.isLabel());
+    for (Piece piece : pieces) {
+      if (piece.isFigure() && !piece.isLabel()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether no cell may say anything beyond itself. */
+  boolean isSilent() {
+    for (Piece piece : pieces) {
+      if (piece.voice() != Voice.SILENT) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether it may hold a definition or a note of units. */
+  boolean mayDefine() {
+    for (Piece piece : pieces) {
+      if (piece.voice() == Voice.OPEN) {
+        return true;
+      }
+    }
+    return false;
   }
 
   String text() {

@@ -1,8 +1,10 @@
 package rickyard.intake.interpret;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rickyard.intake.grid.Cell;
@@ -20,6 +22,8 @@ final class Lines {
           "\\s+[\u00B7\u2022|]\\s+|\\s+[\u2013\u2014]\\s+|\\s+-\\s+(?=\\p{Lu})|;\\s+(?=\\p{L})");
   private final boolean certain;
   private final Memo<Boolean> whole;
+  private final Memo<Boolean> undivided;
+  private final Memo<Boolean> fields;
   private final Memo<Boolean> figures;
   private final PageHints hints;
 
@@ -27,6 +31,8 @@ final class Lines {
     this.dictionary = dictionary;
     this.certain = certain;
     this.whole = new Memo<>(this::isWhole);
+    this.undivided = new Memo<>(this::isUndivided);
+    this.fields = new Memo<>(text -> FieldMark.read(dictionary, text).isPresent());
     this.figures = new Memo<>(this::isNumeral);
     this.hints = hints;
   }
@@ -48,8 +54,10 @@ final class Lines {
   private Line line(int page, Row row, Pieces known) {
     List<Piece> pieces = new ArrayList<>();
     for (Cell cell : row.cells()) {
-      for (Cell part : split(cell, row)) {
-        pieces.add(known.of(page, row.number(), part));
+      if (undivided.of(cell.text())) {
+        pieces.add(known.of(cell));
+      } else {
+        split(cell, row).forEach(part -> pieces.add(known.of(part)));
       }
     }
     return new Line(page, row.number(), pieces);
@@ -57,20 +65,39 @@ final class Lines {
 
   /** The document's decimal mark; numbers that stand behind a field of the head do not count. */
   private Dialect dialect(Grid grid) {
-    List<String> figures = new ArrayList<>();
+    Set<String> distinct = new HashSet<>();
     for (Page page : grid.pages()) {
       for (Row row : page.rows()) {
         boolean behindField = false;
         for (Cell cell : row.cells()) {
           // A number stored as a number tells nothing of how the text writes its own.
           if (!behindField && cell.nature() == Cell.Nature.PRINTED) {
-            split(cell, row).forEach(c -> figures.add(c.text()));
+            figures(cell, row, distinct);
           }
-          behindField = FieldMark.read(dictionary, cell.text()).isPresent();
+          behindField = fields.of(cell.text());
         }
       }
     }
-    return Dialect.of(figures.stream().filter(this::isFigure).toList());
+    return Dialect.of(List.copyOf(distinct));
+  }
+
+  private void figures(Cell cell, Row row, Set<String> into) {
+    if (undivided.of(cell.text())) {
+      figure(cell.text(), into);
+    } else {
+      split(cell, row).forEach(c -> figure(c.text(), into));
+    }
+  }
+
+  private void figure(String text, Set<String> into) {
+    if (isFigure(text)) {
+      into.add(text);
+    }
+  }
+
+  /** Whether a cell with this text is one piece, whatever stands beside it. */
+  private boolean isUndivided(String text) {
+    return (text.length() > LONGEST_SPLIT || whole.of(text)) && !BETWEEN.matcher(text).find();
   }
 
   private boolean isFigure(String text) {

@@ -40,7 +40,9 @@ final class Methods {
     Methods methods = new Methods(dictionary);
     for (Line line : lines) {
       if (!line.isItem()) {
-        methods.legend(line.text());
+        if (!line.isSilent()) {
+          methods.legend(line.text());
+        }
         line.pieces().stream()
             .filter(p -> p.mark().has(Kind.METHOD) && p.heading().words().size() >= 2)
             .filter(p -> !LEGEND.matcher(p.text()).find())

@@ -27,10 +27,17 @@ final class PageLayout {
 
   private final Dictionary dictionary;
   private final List<Line> lines;
+  private final Memo<Optional<Label>> overColumn;
+  private final Memo<String> plainWords = new Memo<>(text -> cut(plain(Words.of(text))));
 
   PageLayout(Dictionary dictionary, List<Line> lines) {
     this.dictionary = dictionary;
     this.lines = List.copyOf(lines);
+    this.overColumn = new Memo<>(text -> Label.read(dictionary, text));
+  }
+
+  private static long place(int page, int row) {
+    return ((long) page << Integer.SIZE) + row;
   }
 
   /**
@@ -122,8 +129,8 @@ final class PageLayout {
   }
 
   private List<LayoutLine> analytes(List<SampleDraft> drafts) {
-    Map<String, Line> rows = new HashMap<>();
-    lines.forEach(l -> rows.putIfAbsent(l.page() + " " + l.row(), l));
+    Map<Long, Line> rows = new HashMap<>();
+    lines.forEach(l -> rows.putIfAbsent(place(l.page(), l.row()), l));
     Map<String, List<Finding>> byCode = new LinkedHashMap<>();
     for (SampleDraft draft : drafts) {
       for (Finding finding : draft.findings()) {
@@ -135,7 +142,7 @@ final class PageLayout {
     return found;
   }
 
-  private LayoutLine line(String code, List<Finding> findings, Map<String, Line> rows) {
+  private LayoutLine line(String code, List<Finding> findings, Map<Long, Line> rows) {
     SortedSet<String> labels = new TreeSet<>();
     SortedSet<String> units = new TreeSet<>();
     SortedSet<String> bases = new TreeSet<>();
@@ -153,8 +160,8 @@ final class PageLayout {
   }
 
   /** The analyte's name in its row, or over its column. */
-  private Optional<String> label(Finding finding, Map<String, Line> rows) {
-    Line row = rows.get(finding.place().page() + " " + finding.place().row());
+  private Optional<String> label(Finding finding, Map<Long, Line> rows) {
+    Line row = rows.get(place(finding.place().page(), finding.place().row()));
     Optional<String> beside =
         row == null
             ? Optional.empty()
@@ -166,8 +173,8 @@ final class PageLayout {
         .or(
             () ->
                 Optional.of(finding.place().column())
-                    .filter(text -> names(Label.read(dictionary, text), finding)))
-        .map(text -> cut(plain(Words.of(text))));
+                    .filter(text -> names(overColumn.of(text), finding)))
+        .map(plainWords::of);
   }
 
   private static boolean names(Optional<Label> label, Finding finding) {

@@ -12,8 +12,6 @@ import rickyard.intake.interpret.Figure.Form;
 /**
  * A cell with everything it may be; which of these it is depends on its neighbours.
  *
- * @param page page from 1
- * @param row row from 1
  * @param cell the cell
  * @param label the analyte it names, if it does and nothing else
  * @param mark what it says of unit, basis and method
@@ -21,17 +19,17 @@ import rickyard.intake.interpret.Figure.Form;
  * @param figure the figure it is, if it is one
  * @param tail what stands behind the figure: unit, basis, method
  * @param field the field of the head that it names, if it does
+ * @param voice what it may say beyond itself
  */
 record Piece(
-    int page,
-    int row,
     Cell cell,
     Optional<Label> label,
     Meaning mark,
     Meaning heading,
     Optional<Figure> figure,
     Meaning tail,
-    Optional<FieldMark> field) {
+    Optional<FieldMark> field,
+    Voice voice) {
 
   private static final Set<Kind> QUALIFIERS = EnumSet.of(Kind.QUALIFIER);
   private static final Set<Kind> ROLES = EnumSet.of(Kind.ROLE);
@@ -40,7 +38,7 @@ record Piece(
     requireNonNull(cell, "cell");
   }
 
-  static Piece of(Reading reading, int page, int row, Cell cell) {
+  static Piece of(Reading reading, Cell cell) {
     Dictionary dictionary = reading.dictionary();
     String text = cell.text();
     Optional<Figure> figure =
@@ -53,15 +51,14 @@ record Piece(
         };
     String rest = figure.map(Figure::rest).orElse("");
     return new Piece(
-        page,
-        row,
         cell,
         Label.read(dictionary, text),
         dictionary.read(text, Dictionary.IN_MARK),
         dictionary.read(text, Dictionary.IN_HEADING),
         figure,
         dictionary.read(rest, Dictionary.IN_MARK),
-        FieldMark.read(dictionary, text));
+        FieldMark.read(dictionary, text),
+        dictionary.voice(text));
   }
 
   /**
@@ -79,8 +76,8 @@ record Piece(
   }
 
   /** The same text in another place. */
-  Piece at(int otherPage, int otherRow, Cell other) {
-    return new Piece(otherPage, otherRow, other, label, mark, heading, figure, tail, field);
+  Piece at(Cell other) {
+    return new Piece(other, label, mark, heading, figure, tail, field, voice);
   }
 
   private static Optional<Figure> figure(Reading reading, String text) {

@@ -23,6 +23,8 @@ final class RowReader {
   private final Methods methods;
   private final Samples samples;
   private final Front front;
+  private final Same<List<Said<Unit>>> sameUnits = new Same<>();
+  private final Same<List<Said<String>>> sameBases = new Same<>();
 
   RowReader(String document, Statements statements, Methods methods, Samples samples, Front front) {
     this.front = front;
@@ -33,7 +35,8 @@ final class RowReader {
   }
 
   /** An analyte of the row with the pieces that belong to it, and the heading over each. */
-  private record Item(Label label, Heading over, List<Piece> pieces, List<Heading> headings) {}
+  private record Item(
+      Line line, Label label, Heading over, List<Piece> pieces, List<Heading> headings) {}
 
   /** Takes the figures of a row. */
   void read(Line line, int at, Header header, Section section) {
@@ -59,7 +62,7 @@ final class RowReader {
       if (startsItem(piece, next, heading, open)) {
         open =
             Optional.of(
-                new Item(piece.label().get(), heading, new ArrayList<>(), new ArrayList<>()));
+                new Item(line, piece.label().get(), heading, new ArrayList<>(), new ArrayList<>()));
         items.add(open.get());
         before.forEach(items.get(0).pieces()::add);
         before.forEach(b -> items.get(0).headings().add(header.over(b.cell())));
@@ -80,7 +83,10 @@ final class RowReader {
    */
   private static Heading over(Header header, List<Piece> pieces, int i) {
     Piece piece = pieces.get(i);
-    Heading heading = header.over(piece.resultCell(), others(pieces, i));
+    Heading heading =
+        header.isByColumn()
+            ? header.over(piece.cell())
+            : header.over(piece.resultCell(), others(pieces, i));
     boolean unitUnderUnit = piece.tail().has(Kind.UNIT) && heading.meaning().has(Kind.ROLE, "unit");
     return unitUnderUnit && piece.isFigure()
         ? header.freeResultBeside(piece.cell(), others(pieces, i)).orElse(heading)
@@ -213,25 +219,18 @@ final class RowReader {
             || piece.tail().has(Kind.RATIO)
             || heading.meaning().has(Kind.RATIO)
             || item.pieces().stream().anyMatch(p -> p.isMark() && p.mark().has(Kind.RATIO));
-    Label label =
-        new Label(
-            item.label().rule(),
-            item.label().unit(),
-            item.label().basis(),
-            item.label().method(),
-            ratio);
     String column =
         heading.text().isEmpty() ? String.valueOf(piece.cell().column()) : heading.text();
     samples
         .withFields(fields)
         .add(
             new Finding(
-                label,
+                item.label().with(ratio),
                 figure,
                 piece.text(),
-                new Place(document, piece.page(), piece.row(), column),
-                units,
-                bases,
+                new Place(document, item.line().page(), item.line().row(), column),
+                sameUnits(units),
+                sameBases(bases),
                 rawUnit(item, piece, heading),
                 method(item, piece, heading),
                 limit,
@@ -273,6 +272,16 @@ final class RowReader {
     say(bases, statements.ofAnalyte(code), 2);
     say(bases, statements.ofAll(code, at), 4);
     say(bases, statements.basisInUnits(code), 4);
+  }
+
+  /** One list for all figures of which the same units are said. */
+  List<Said<Unit>> sameUnits(List<Said<Unit>> said) {
+    return sameUnits.of(List.copyOf(said));
+  }
+
+  /** One list for all figures of which the same bases are said. */
+  List<Said<String>> sameBases(List<Said<String>> said) {
+    return sameBases.of(List.copyOf(said));
   }
 
   static <T> void say(List<Said<T>> all, Optional<T> what, int from) {

@@ -2,7 +2,9 @@ package rickyard.intake.interpret;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -30,6 +32,7 @@ final class Statements {
       Set<String> except) {}
 
   private final List<OfBasis> bases;
+  private final Map<String, OfCode> byCode = new HashMap<>();
   private final UnitNote units;
   private final Set<String> definitions;
   private final int lastItem;
@@ -51,15 +54,16 @@ final class Statements {
       if (!isColumnMark.test(at)) {
         basis(dictionary, line, at).ifPresent(bases::add);
       }
-      definitions.addAll(
-          dictionary.read(line.text(), EnumSet.of(Kind.DEFINITION)).all(Kind.DEFINITION));
-      UnitNote.read(dictionary, line.text()).ifPresent(units::add);
-      if (!line.isItem()) {
+      boolean item = line.isItem();
+      if (line.mayDefine()) {
+        definitions.addAll(
+            dictionary.read(line.text(), EnumSet.of(Kind.DEFINITION)).all(Kind.DEFINITION));
+        UnitNote.read(dictionary, line.text()).ifPresent(units::add);
+      }
+      if (!item && !line.isSilent()) {
         definitions.addAll(Definitions.in(dictionary, line.text()));
       }
-      if (line.isItem()) {
-        lastItem = at;
-      }
+      lastItem = item ? at : lastItem;
     }
     UnitNote note = units.stream().distinct().count() == 1 ? units.get(0) : UnitNote.none();
     return new Statements(bases, note, definitions, lastItem);
@@ -68,7 +72,7 @@ final class Statements {
   /** The basis that a line states, if it states one. */
   static Optional<OfBasis> basis(Dictionary dictionary, Line line, int at) {
     Optional<OfBasis> field = ofField(dictionary, line, at);
-    if (field.isPresent() || line.isItem()) {
+    if (field.isPresent() || line.isSilent() || line.isItem()) {
       return field;
     }
     Sentences sentences = new Sentences(dictionary);
@@ -117,11 +121,38 @@ final class Statements {
     return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
   }
 
+  /**
+   * What is said of one analyte, found once: a long table asks for it in each row.
+   *
+   * @param alone the basis said of it alone; empty if none or several
+   * @param wide what is said of all results and does not except it, from top to bottom
+   * @param distinct the bases of these
+   * @param unit the unit that the page gives for it, or for all
+   */
+  private record OfCode(
+      Optional<String> alone, List<OfBasis> wide, List<String> distinct, Optional<Unit> unit) {}
+
+  private OfCode of(String code) {
+    return byCode.computeIfAbsent(code, this::said);
+  }
+
+  private OfCode said(String code) {
+    List<String> alone =
+        bases.stream().filter(b -> b.only().contains(code)).map(OfBasis::basis).distinct().toList();
+    List<OfBasis> wide =
+        bases.stream()
+            .filter(b -> b.wide() && b.only().isEmpty() && !b.except().contains(code))
+            .toList();
+    return new OfCode(
+        alone.size() == 1 ? Optional.of(alone.get(0)) : Optional.empty(),
+        wide,
+        wide.stream().map(OfBasis::basis).distinct().toList(),
+        units.unitOf(code).or(this::unitOfAll));
+  }
+
   /** The basis said of this analyte alone. */
   Optional<String> ofAnalyte(String code) {
-    List<String> said =
-        bases.stream().filter(b -> b.only().contains(code)).map(OfBasis::basis).distinct().toList();
-    return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
+    return of(code).alone();
   }
 
   /**
@@ -129,24 +160,36 @@ final class Statements {
    * one below the last figure speaks for all. Empty where they contradict each other.
    */
   Optional<String> ofAll(String code, int at) {
-    List<OfBasis> said =
-        bases.stream()
-            .filter(b -> b.wide() && b.only().isEmpty() && !b.except().contains(code))
-            .toList();
-    List<String> distinct = said.stream().map(OfBasis::basis).distinct().toList();
-    if (distinct.size() == 1) {
-      return Optional.of(distinct.get(0));
+    OfCode said = of(code);
+    if (said.distinct().size() == 1) {
+      return Optional.of(said.distinct().get(0));
     }
-    boolean footnote = said.stream().anyMatch(b -> b.at() > lastItem);
-    if (distinct.isEmpty() || footnote) {
+    List<OfBasis> wide = said.wide();
+    if (wide.isEmpty() || wide.get(wide.size() - 1).at() > lastItem) {
       return Optional.empty();
     }
-    return said.stream().filter(b -> b.at() < at).reduce((a, b) -> b).map(OfBasis::basis);
+    int above = above(wide, at);
+    return above == 0 ? Optional.empty() : Optional.of(wide.get(above - 1).basis());
+  }
+
+  /** How many of these stand above a line. */
+  private static int above(List<OfBasis> said, int at) {
+    int low = 0;
+    int high = said.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (said.get(middle).at() < at) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   /** The unit that the page gives for an analyte, or for all; empty if it gives none or several. */
   Optional<Unit> unitOf(String code) {
-    return units.unitOf(code).or(this::unitOfAll);
+    return of(code).unit();
   }
 
   /** The basis that the page's note of units gives for an analyte. */

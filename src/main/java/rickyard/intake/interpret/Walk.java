@@ -229,10 +229,11 @@ final class Walk {
   private boolean isColumnMark(int at) {
     Line line = lines.get(at);
     Piece mark = line.pieces().get(0);
+    if (line.pieces().size() != 1 || !mark.isMark()) {
+      return false;
+    }
     List<Line> below = lines.subList(at + 1, Math.min(lines.size(), at + 1 + ROWS_BELOW));
-    if (line.pieces().size() != 1
-        || !mark.isMark()
-        || below.stream().limit(2).noneMatch(Line::isItem)) {
+    if (below.stream().limit(2).noneMatch(Line::isItem)) {
       return false;
     }
     // The first rows, those of the water, often have no figure in the column of the dry matter.

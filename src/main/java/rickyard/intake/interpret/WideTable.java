@@ -1,7 +1,9 @@
 package rickyard.intake.interpret;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -18,6 +20,13 @@ final class WideTable {
   private final List<Line> above;
   private final List<Line> marks = new ArrayList<>();
   private final boolean certain;
+
+  /** The pieces of the head by column, where columns are certain. */
+  private final Map<Integer, Piece> byColumn = new HashMap<>();
+
+  /** What stands over a column beside its head, from the first row of figures on. */
+  private final Map<Integer, Meaning> columnMarks = new HashMap<>();
+
   private boolean begun;
   private SortedMap<String, String> lastFields = new TreeMap<>();
   private boolean named;
@@ -27,6 +36,7 @@ final class WideTable {
     this.above = List.copyOf(above);
     this.head = head;
     this.certain = certain;
+    head.pieces().forEach(p -> byColumn.putIfAbsent(p.cell().column(), p));
   }
 
   static WideTable under(Dictionary dictionary, List<Line> above, Line head, boolean certain) {
@@ -78,9 +88,8 @@ final class WideTable {
   }
 
   private boolean isMarks(Line line) {
-    long marks = line.pieces().stream().filter(Piece::isMark).count();
     return !begun
-        && marks >= 1
+        && line.pieces().stream().anyMatch(Piece::isMark)
         && line.pieces().stream()
             .allMatch(
                 p ->
@@ -90,9 +99,13 @@ final class WideTable {
   }
 
   private boolean isData(Line line) {
-    boolean figure =
-        line.pieces().stream()
-            .anyMatch(p -> p.isFigure() && over(p).filter(Piece::isLabel).isPresent());
+    boolean figure = false;
+    for (Piece piece : line.pieces()) {
+      figure |= piece.isFigure() && over(piece).filter(Piece::isLabel).isPresent();
+    }
+    if (!figure) {
+      return false;
+    }
     boolean label =
         line.pieces().stream()
             .anyMatch(
@@ -102,11 +115,13 @@ final class WideTable {
                         && !p.isMark()
                         && over(p).filter(o -> !o.isLabel()).isEmpty()
                         && p.cell().left() > line.pieces().get(0).cell().left());
-    return figure && !label;
+    return !label;
   }
 
   private Optional<Piece> over(Piece piece) {
-    return Columns.over(head.pieces(), piece.cell(), certain);
+    return certain
+        ? Optional.ofNullable(byColumn.get(piece.cell().column()))
+        : Columns.over(head.pieces(), piece.cell(), false);
   }
 
   /** Takes a row. */
@@ -149,10 +164,12 @@ final class WideTable {
       named = false;
     }
     lastFields = fields;
+    Optional<SampleDraft> sample = Optional.empty();
     for (Piece piece : line.pieces()) {
       Optional<Piece> over = over(piece).filter(Piece::isLabel);
       if (over.isPresent() && piece.result().filter(f -> f.form() != Form.ABSENT).isPresent()) {
-        emit(piece, over.get(), at, section, basis, fields, rows);
+        sample = sample.or(() -> Optional.of(rows.samples().withFields(fields)));
+        sample.get().add(finding(line, piece, over.get(), at, section, basis, rows));
       }
     }
   }
@@ -211,13 +228,13 @@ final class WideTable {
     return said.size() == 1 ? Optional.of(said.get(0)) : Optional.empty();
   }
 
-  private void emit(
+  private Finding finding(
+      Line line,
       Piece piece,
       Piece over,
       int at,
       Section section,
       Optional<String> rowBasis,
-      SortedMap<String, String> fields,
       RowReader rows) {
     Label label = over.label().orElseThrow();
     Meaning column = columnMarks(piece);
@@ -238,23 +255,29 @@ final class WideTable {
         piece.tail().has(Kind.UNIT)
             ? piece.figure().orElseThrow().rest()
             : units.stream().findFirst().map(u -> u.what().code()).orElse("");
-    rows.samples()
-        .withFields(fields)
-        .add(
-            new Finding(
-                new Label(label.rule(), label.unit(), label.basis(), label.method(), ratio),
-                piece.result().orElseThrow(),
-                piece.text(),
-                new Place(rows.document(), piece.page(), piece.row(), over.text()),
-                units,
-                bases,
-                rawUnit,
-                label.method().or(() -> column.only(Kind.METHOD)),
-                Optional.empty(),
-                piece.trouble()));
+    return new Finding(
+        label.with(ratio),
+        piece.result().orElseThrow(),
+        piece.text(),
+        new Place(rows.document(), line.page(), line.row(), over.text()),
+        rows.sameUnits(units),
+        rows.sameBases(bases),
+        rawUnit,
+        label.method().or(() -> column.only(Kind.METHOD)),
+        Optional.empty(),
+        piece.trouble());
   }
 
   private Meaning columnMarks(Piece piece) {
+    Meaning known = certain ? columnMarks.get(piece.cell().column()) : null;
+    if (known == null) {
+      known = findMarks(piece);
+      columnMarks.put(piece.cell().column(), known);
+    }
+    return known;
+  }
+
+  private Meaning findMarks(Piece piece) {
     List<String> texts = new ArrayList<>();
     for (Line line : above) {
       Columns.spanning(line.pieces(), piece.cell(), certain)

@@ -232,6 +232,6 @@ final class Wraps {
             Math.min(a.left(), b.left()),
             Math.max(a.right(), b.right()),
             b.column());
-    return Piece.of(reading, lower.page(), lower.row(), both);
+    return Piece.of(reading, both);
   }
 }

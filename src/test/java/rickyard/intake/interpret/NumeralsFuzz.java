@@ -52,7 +52,7 @@ class NumeralsFuzz {
             List.of());
     Legend legend = Legend.of(Oracle.dictionary(), grid);
     Piece piece =
-        Piece.of(new Piece.Reading(Oracle.dictionary(), dialect, legend, certain), 1, 1, cell);
+        Piece.of(new Piece.Reading(Oracle.dictionary(), dialect, legend, certain), cell);
     piece.figure().filter(Figure::hasNumber).ifPresent(f -> printed(text, f, dialect));
   }
 
