@@ -3,6 +3,7 @@ package rickyard.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,7 +37,8 @@ public final class ReadingBench {
   private static void run(String shape, int rows) throws IOException, InterruptedException {
     byte[] bytes = table(shape, rows);
     AtomicLong childKib = new AtomicLong();
-    Thread look = new Thread(() -> look(childKib));
+    AtomicLong childMillis = new AtomicLong();
+    Thread look = new Thread(() -> look(childKib, childMillis));
     look.setDaemon(true);
     look.start();
     ChildSetup setup =
@@ -44,16 +46,20 @@ public final class ReadingBench {
     try (IsolatedIntake intake =
         new IsolatedIntake(setup, ProcessLimits.DEFAULT, 1, name -> ReadingProgress.none())) {
       long begun = System.nanoTime();
+      long here = computedMillis(ProcessHandle.current());
       ReadDocument read = intake.read(bytes, "long.csv").documents().get(0);
       double seconds = (System.nanoTime() - begun) / 1e9;
       System.out.printf(
           Locale.ROOT,
-          "%s %d rows, %.1f MiB: %.1f s, %.3f ms a row; %s; child %d MiB, parent %d MiB%n",
+          "%s %d rows, %.1f MiB: %.1f s; computing: child %.1f s (%.3f ms a row), parent %.1f s;"
+              + " %s; child %d MiB, parent %d MiB%n",
           shape,
           rows,
           bytes.length / 1048576.0,
           seconds,
-          1000 * seconds / rows,
+          childMillis.get() / 1000.0,
+          (double) childMillis.get() / rows,
+          (computedMillis(ProcessHandle.current()) - here) / 1000.0,
           said(read),
           childKib.get() >> 10,
           peakKib(ProcessHandle.current().pid()) >> 10);
@@ -81,12 +87,20 @@ public final class ReadingBench {
             + " readings";
   }
 
-  private static void look(AtomicLong most) {
+  private static long computedMillis(ProcessHandle process) {
+    return process.info().totalCpuDuration().map(Duration::toMillis).orElse(0L);
+  }
+
+  private static void look(AtomicLong mostKib, AtomicLong millis) {
     try {
       while (true) {
         ProcessHandle.current()
             .children()
-            .forEach(child -> most.accumulateAndGet(peakKib(child.pid()), Math::max));
+            .forEach(
+                child -> {
+                  mostKib.accumulateAndGet(peakKib(child.pid()), Math::max);
+                  millis.accumulateAndGet(computedMillis(child), Math::max);
+                });
         Thread.sleep(LOOK_MILLIS);
       }
     } catch (InterruptedException end) {

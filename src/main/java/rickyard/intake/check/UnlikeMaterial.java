@@ -80,6 +80,9 @@ final class UnlikeMaterial {
   }
 
   private static Optional<String> named(String material, List<Usual> table) {
+    if (material.isEmpty()) {
+      return Optional.empty();
+    }
     Set<String> words =
         Arrays.stream(material.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1))
             .collect(Collectors.toSet());

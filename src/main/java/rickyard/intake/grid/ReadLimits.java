@@ -9,6 +9,7 @@ import java.io.Serializable;
  * @param bytes bytes of one document, above 0
  * @param pages pages of one PDF, above 0
  * @param cells fields of one document, blank ones counted, above 0
+ * @param tableCells the same for a delimited text, whose cells take the least room, above 0
  * @param cellChars characters of one cell, above 0
  * @param glyphs characters drawn in one PDF, above 0
  * @param operations drawing operations of one PDF, above 0
@@ -20,6 +21,7 @@ public record ReadLimits(
     long bytes,
     int pages,
     int cells,
+    int tableCells,
     int cellChars,
     int glyphs,
     int operations,
@@ -29,18 +31,43 @@ public record ReadLimits(
     implements Serializable {
 
   /**
-   * A season's export of 60,000 samples and a binder of 1,000 one-page reports are read to their
-   * end; beyond that a file is no report. Time and memory have limits of their own, where the
+   * An export of 300,000 rows of fifteen columns and a binder of 1,000 one-page reports are read to
+   * their end; beyond that a file is no report. Time and memory have limits of their own, where the
    * reading is isolated.
    */
   public static final ReadLimits DEFAULT =
       new ReadLimits(
-          32L << 20, 1_200, 1_000_000, 32_767, 6_000_000, 24_000_000, 128L << 20, 500, 4);
+          64L << 20,
+          1_200,
+          1_000_000,
+          6_000_000,
+          32_767,
+          6_000_000,
+          24_000_000,
+          128L << 20,
+          500,
+          4);
 
   public ReadLimits {
     if (Math.min(Math.min(bytes, unpackedBytes), Math.min(Math.min(pages, cells), parts)) < 1
+        || tableCells < 1
         || Math.min(Math.min(cellChars, glyphs), Math.min(operations, depth)) < 1) {
       throw new IllegalArgumentException("every limit is at least 1");
     }
+  }
+
+  /** Limits with the same number of cells for every kind of document. */
+  public ReadLimits(
+      long bytes,
+      int pages,
+      int cells,
+      int cellChars,
+      int glyphs,
+      int operations,
+      long unpackedBytes,
+      int parts,
+      int depth) {
+    this(
+        bytes, pages, cells, cells, cellChars, glyphs, operations, unpackedBytes, parts, depth);
   }
 }

@@ -1,7 +1,11 @@
 package rickyard.intake.interpret;
 
 import java.time.LocalDate;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -57,8 +61,34 @@ public final class Interpreter {
    * @return a report with at least one sample, or why there is none
    */
   public Interpretation interpret(Grid grid, String documentSha256) {
-    boolean certain = grid.kind() == Grid.Kind.TABLE;
     PageHints hints = PageHints.on(grid, dictionary.hints());
+    Found found = found(grid, hints, documentSha256);
+    return found.drafts().isEmpty()
+        ? none(found.labels())
+        : understood(grid, hints, found, documentSha256);
+  }
+
+  /**
+   * What stands on the page. The lines themselves are gone: of a long table they take as much room
+   * as its samples.
+   *
+   * @param drafts the samples; each goes as it is written
+   * @param labels whether any cell is the name of an analyte
+   */
+  private record Found(
+      Deque<SampleDraft> drafts,
+      SampleWriter.Said said,
+      List<Untaken> unknown,
+      boolean labels,
+      Layout layout) {
+
+    boolean isWithdrawal() {
+      return drafts.stream().allMatch(SampleDraft::isEmpty);
+    }
+  }
+
+  private Found found(Grid grid, PageHints hints, String documentSha256) {
+    boolean certain = grid.kind() == Grid.Kind.TABLE;
     List<Line> lines = new Lines(dictionary, certain, hints).of(grid);
     Walk walk = new Walk(dictionary, lines, certain, documentSha256);
     walk.run(progress);
@@ -67,35 +97,43 @@ public final class Interpreter {
       SampleDraft only = drafts.get(0);
       ProseName.in(dictionary, lines).ifPresent(name -> only.note("sample", name));
     }
-    boolean withdrawal = drafts.isEmpty() && isWithdrawal(walk.front());
-    if (withdrawal) {
+    if (drafts.isEmpty() && isWithdrawal(walk.front())) {
       drafts = List.of(walk.samples().named());
     }
-    if (drafts.isEmpty()) {
-      return none(lines);
-    }
-    Dates.Order order = hints.order(dates(walk, drafts));
+    return new Found(
+        new ArrayDeque<>(drafts),
+        walk.said(),
+        walk.unknown(),
+        lines.stream().anyMatch(l -> l.pieces().stream().anyMatch(Piece::isLabel)),
+        new PageLayout(dictionary, lines).of(walk.front().lab(), walk.heads(), drafts));
+  }
+
+  private Interpretation understood(Grid grid, PageHints hints, Found found, String document) {
+    boolean withdrawal = found.isWithdrawal();
+    Front front = found.said().front();
+    Dates.Order order = hints.order(dates(front, found.drafts()));
     SampleWriter writer =
-        new SampleWriter(walk, order, hints, grid.cautions().contains(ScannedPages.CAUTION));
-    List<Sample> samples = new ArrayList<>(drafts.size());
-    for (SampleDraft draft : drafts) {
-      samples.add(writer.write(draft));
-      progress.reached("samples", samples.size(), drafts.size());
+        new SampleWriter(
+            found.said(), order, hints, grid.cautions().contains(ScannedPages.CAUTION));
+    int total = found.drafts().size();
+    List<Sample> samples = new ArrayList<>(total);
+    while (!found.drafts().isEmpty()) {
+      samples.add(writer.write(found.drafts().remove()));
+      progress.reached("samples", samples.size(), total);
     }
     if (!withdrawal && samples.stream().allMatch(s -> s.readings().isEmpty())) {
       return new Interpretation.NotUnderstood(
           "no-values", "The page names analytes, but none of its figures could be taken.");
     }
-    List<Untaken> untaken = new ArrayList<>(walk.unknown());
+    List<Untaken> untaken = new ArrayList<>(found.unknown());
     untaken.addAll(writer.untaken());
-    Layout layout = new PageLayout(dictionary, lines).of(walk.front().lab(), walk.heads(), drafts);
     List<Doubt> notes = new ArrayList<>(hints.doubts());
     grid.cautions().stream()
         .filter(c -> !HARMLESS.contains(c))
         .forEach(c -> notes.add(Doubts.ofCaution(c)));
     Doubts.ofSamples(samples).ifPresent(notes::add);
     return new Interpretation.Understood(
-        report(walk, order, samples, notes, layout, documentSha256), untaken);
+        report(front, order, samples, notes, found.layout(), document), untaken);
   }
 
   /** A letter that takes a report back prints no figures, but names the report. */
@@ -104,8 +142,7 @@ public final class Interpreter {
         && !(front.field("report_no").isEmpty() && front.field("replaces").isEmpty());
   }
 
-  private static Interpretation none(List<Line> lines) {
-    boolean labels = lines.stream().anyMatch(l -> l.pieces().stream().anyMatch(Piece::isLabel));
+  private static Interpretation none(boolean labels) {
     return labels
         ? new Interpretation.NotUnderstood(
             "no-values", "The page names analytes, but no figure stands beside or below them.")
@@ -113,22 +150,21 @@ public final class Interpreter {
             "no-analytes", "No cell of the page is the name of an analyte.");
   }
 
-  private static List<String> dates(Walk walk, List<SampleDraft> drafts) {
-    List<String> dates = new ArrayList<>();
-    dates.add(walk.front().field("reported"));
-    dates.add(walk.front().field("received"));
+  private static List<String> dates(Front front, Collection<SampleDraft> drafts) {
+    Set<String> dates = new LinkedHashSet<>();
+    dates.add(front.field("reported"));
+    dates.add(front.field("received"));
     drafts.forEach(d -> dates.add(d.field("sampled")));
-    return dates;
+    return List.copyOf(dates);
   }
 
   private static Report report(
-      Walk walk,
+      Front front,
       Dates.Order order,
       List<Sample> samples,
       List<Doubt> notes,
       Layout layout,
       String document) {
-    Front front = walk.front();
     Optional<LocalDate> reported =
         Doubts.date(front.field("reported"), order, "report date", notes);
     return new Report(

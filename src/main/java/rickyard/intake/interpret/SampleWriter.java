@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import rickyard.core.forage.AnalyteCode;
+import rickyard.core.forage.Check;
 import rickyard.core.forage.Doubt;
 import rickyard.core.forage.Sample;
 import rickyard.core.quantity.Measured;
@@ -25,17 +26,27 @@ import rickyard.intake.check.SampleChecks;
 final class SampleWriter {
   private static final String UNUSUAL = "outside-usual-range";
 
-  private final Walk walk;
-
   /** Straw holds so little of all but fibre that the low ends meant for hay would always ask. */
   private static final double OF_STRAW = 0.25;
 
   private static final Pattern STRAW =
       Pattern.compile("(?i)\\b(?:straw|\\p{L}*stroh|paille|paja|\\p{L}*stro)\\b");
+  private final Said said;
   private final Dates.Order order;
   private final PageHints hints;
   private final boolean scanned;
+  private final Same<Check> checks = new Same<>();
+  private final Same<Optional<LocalDate>> days = new Same<>();
   private final List<Untaken> untaken = new ArrayList<>();
+
+  /**
+   * What the document says beside its figures.
+   *
+   * @param front what it says of itself
+   * @param statements what its sentences say of the figures
+   * @param methods how they were obtained
+   */
+  record Said(Dictionary dictionary, Front front, Statements statements, Methods methods) {}
 
   /**
    * A writer of the samples of one document.
@@ -43,8 +54,8 @@ final class SampleWriter {
    * @param hints what the tables know of its layout
    * @param scanned whether a program read it from a picture: then every figure waits for a person
    */
-  SampleWriter(Walk walk, Dates.Order order, PageHints hints, boolean scanned) {
-    this.walk = walk;
+  SampleWriter(Said said, Dates.Order order, PageHints hints, boolean scanned) {
+    this.said = said;
     this.order = order;
     this.hints = hints;
     this.scanned = scanned;
@@ -59,8 +70,8 @@ final class SampleWriter {
     Settled settled = Settled.of(hints.fill(Proofs.apply(taken)));
     List<Resolved> named =
         new OpenNames(
-                walk.dictionary(),
-                walk.statements(),
+                said.dictionary(),
+                said.statements(),
                 settled.chosen().stream().map(hints::marked).toList(),
                 hints)
             .settle();
@@ -69,7 +80,7 @@ final class SampleWriter {
             figures(named, settled),
             prints(named),
             draft.field("material"),
-            walk.dictionary().usual());
+            said.dictionary().usual());
     boolean straw = isStraw(draft);
     List<Resolved> last =
         withPage(named.stream().map(r -> held(r, checked, settled, straw)).toList(), checked)
@@ -78,7 +89,7 @@ final class SampleWriter {
             .toList();
     List<Doubt> doubts = new ArrayList<>(Groups.of(last));
     if (scanned) {
-      doubts.add(0, ScanDoubts.of(draft, walk.front(), last));
+      doubts.add(0, ScanDoubts.of(draft, said.front(), last));
     }
     Optional<LocalDate> sampledOn =
         Doubts.date(draft.field("sampled"), order, "day of sampling", doubts);
@@ -89,11 +100,11 @@ final class SampleWriter {
             ? draft.field("sample")
             : draft.field("lab_no"),
         draft.field("material").isEmpty() ? draft.field("description") : draft.field("material"),
-        sampledOn,
+        days.of(sampledOn),
         cores(draft.field("cores")),
-        last.stream().map(r -> r.toReading(walk.methods().of(r.code().value()))).toList(),
+        last.stream().map(r -> r.toReading(said.methods().of(r.code().value()))).toList(),
         doubts,
-        checked.checks());
+        checked.checks().stream().map(checks::of).toList());
   }
 
   /** What the sample is called; a description is its name only where it has no other. */

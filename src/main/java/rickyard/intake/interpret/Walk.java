@@ -61,10 +61,6 @@ final class Walk {
     return front;
   }
 
-  Dictionary dictionary() {
-    return dictionary;
-  }
-
   /** The heading lines of each table of results. */
   List<List<Line>> heads() {
     return List.copyOf(heads);
@@ -75,16 +71,13 @@ final class Walk {
     return List.copyOf(unknown);
   }
 
-  Statements statements() {
-    return statements;
+  /** What the document says beside its figures. */
+  SampleWriter.Said said() {
+    return new SampleWriter.Said(dictionary, front, statements, methods);
   }
 
   private Meaning readMarks(String text) {
     return dictionary.read(text, Dictionary.IN_MARK);
-  }
-
-  Methods methods() {
-    return methods;
   }
 
   void run(ReadingProgress progress) {

@@ -8,15 +8,34 @@ import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.io.OutputStream;
 import java.io.Serializable;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import rickyard.core.forage.Check;
+import rickyard.core.forage.Report;
+import rickyard.core.forage.Sample;
+import rickyard.core.quantity.Measured;
+import rickyard.intake.ReadDocument;
 import rickyard.intake.ReadFile;
 
-/** What a child says about a file, as bytes and back. */
+/**
+ * What a child says about a file, as bytes and back.
+ *
+ * <p>For each document: the document with the first samples of its report, how many more portions
+ * of samples there are, and these. After each portion both sides forget what they have seen, so
+ * that a report of some hundred thousand samples needs no more room on its way than one portion.
+ */
 final class Answers {
   private static final int DEPTH = 60;
+
+  /** Samples of one portion. */
+  private static final int PORTION = 500;
 
   /** Types of our own that make up an answer: records and enums whose constructors only check. */
   private static final Set<String> PACKAGES =
@@ -24,7 +43,6 @@ final class Answers {
 
   private static final Set<String> TYPES =
       Set.of(
-          "rickyard.intake.ReadFile",
           "rickyard.intake.ReadDocument",
           Maybe.class.getName(),
           "java.lang.Enum",
@@ -49,8 +67,46 @@ final class Answers {
 
   static void write(ReadFile file, OutputStream out) throws IOException {
     ObjectOutputStream objects = new Writer(out);
-    objects.writeObject(file);
+    objects.writeInt(file.documents().size());
+    for (ReadDocument document : file.documents()) {
+      Optional<Report> report = document.report();
+      List<Sample> samples = report.map(Report::samples).orElse(List.of());
+      int first = Math.min(PORTION, samples.size());
+      objects.writeObject(with(document, report.map(r -> with(r, samples.subList(0, first)))));
+      objects.writeInt((samples.size() - first + PORTION - 1) / PORTION);
+      for (int from = first; from < samples.size(); from += PORTION) {
+        objects.reset();
+        int to = Math.min(from + PORTION, samples.size());
+        objects.writeObject(samples.subList(from, to).toArray(new Sample[0]));
+      }
+    }
     objects.flush();
+  }
+
+  private static ReadDocument with(ReadDocument document, Optional<Report> report) {
+    return new ReadDocument(
+        document.part(),
+        document.sha256(),
+        document.bytes(),
+        document.kind(),
+        document.container(),
+        report,
+        document.code(),
+        document.reason());
+  }
+
+  private static Report with(Report report, List<Sample> samples) {
+    return new Report(
+        report.document(),
+        report.lab(),
+        report.reportNo(),
+        report.revision(),
+        report.replaces(),
+        report.status(),
+        report.reportedOn(),
+        samples,
+        report.notes(),
+        report.layout());
   }
 
   /**
@@ -63,10 +119,30 @@ final class Answers {
     try {
       ObjectInputStream objects = new Reader(in);
       objects.setObjectInputFilter(new Allowed(most));
-      return (ReadFile) objects.readObject();
+      int count = objects.readInt();
+      List<ReadDocument> documents = new ArrayList<>();
+      while (documents.size() < count) {
+        documents.add(document(objects));
+      }
+      return new ReadFile(documents);
     } catch (ClassNotFoundException | RuntimeException | StackOverflowError wrong) {
       throw new InvalidClassException(String.valueOf(wrong.getMessage()));
     }
+  }
+
+  private static ReadDocument document(ObjectInputStream objects)
+      throws IOException, ClassNotFoundException {
+    ReadDocument document = (ReadDocument) objects.readObject();
+    int portions = objects.readInt();
+    if (portions == 0) {
+      return document;
+    }
+    Report first = document.report().orElseThrow();
+    List<Sample> samples = new ArrayList<>(first.samples());
+    for (int portion = 0; portion < portions; portion++) {
+      samples.addAll(List.of((Sample[]) objects.readObject()));
+    }
+    return with(document, Optional.of(with(first, samples)));
   }
 
   /** Stands for an optional value, which the JDK does not serialise. */
@@ -90,7 +166,11 @@ final class Answers {
     }
   }
 
+  /** Reads objects; what is often said, as a relation with its words, is kept once. */
   private static final class Reader extends ObjectInputStream {
+    private static final int MOST_KNOWN = 20_000;
+    private final Map<Object, Object> known = new HashMap<>();
+
     Reader(InputStream in) throws IOException {
       super(in);
       enableResolveObject(true);
@@ -98,13 +178,29 @@ final class Answers {
 
     @Override
     protected Object resolveObject(Object object) {
+      if (object instanceof String || object instanceof Check || object instanceof LocalDate) {
+        return once(object);
+      }
       if (!(object instanceof Maybe maybe)) {
         return object;
       }
       if (maybe.number()) {
         return maybe.value() instanceof Integer n ? OptionalInt.of(n) : OptionalInt.empty();
       }
-      return Optional.ofNullable(maybe.value());
+      Optional<?> optional = Optional.ofNullable(maybe.value());
+      return optional.isEmpty() || maybe.value() instanceof Measured ? optional : once(optional);
+    }
+
+    private Object once(Object object) {
+      Object same = known.get(object);
+      if (same != null) {
+        return same;
+      }
+      if (known.size() >= MOST_KNOWN) {
+        known.clear();
+      }
+      known.put(object, object);
+      return object;
     }
   }
 

@@ -40,7 +40,7 @@ public record ProcessLimits(
           320,
           1L << 20,
           160,
-          1_536,
+          2_048,
           Duration.ofSeconds(20),
           Duration.ofSeconds(50),
           Duration.ofSeconds(30),

@@ -28,13 +28,13 @@ record Records(List<List<String>> fields, boolean doubtful) {
 
   /** Reads all records of a text. */
   static Records of(String text, List<String> lines, Layout layout, ReadLimits limits) {
-    Counter counter = new Counter(limits.cells());
+    Counter counter = new Counter(limits.tableCells());
     Optional<List<List<String>>> whole = parsed(text, layout.mark(), counter);
     int width = layout.usualWidth(lines);
     if (whole.isPresent() && !hasSwallowed(whole.get(), layout, width)) {
       return new Records(whole.get(), false);
     }
-    Counter again = new Counter(limits.cells());
+    Counter again = new Counter(limits.tableCells());
     List<List<String>> byLine = new ArrayList<>();
     for (String line : lines) {
       byLine.add(ofLine(line, layout.mark(), width, again));
@@ -76,10 +76,11 @@ record Records(List<List<String>> fields, boolean doubtful) {
             .setIgnoreSurroundingSpaces(true)
             .get();
     List<List<String>> records = new ArrayList<>();
+    Repeated<String> texts = new Repeated<>();
     try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
       for (CSVRecord each : parser) {
         counter.add(each.size());
-        records.add(each.toList());
+        records.add(each.stream().map(texts::of).toList());
       }
       return Optional.of(records);
     } catch (IOException | java.io.UncheckedIOException | IllegalStateException unbalanced) {

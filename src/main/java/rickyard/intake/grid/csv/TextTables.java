@@ -1,7 +1,10 @@
 package rickyard.intake.grid.csv;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import rickyard.intake.grid.Cell;
@@ -15,6 +18,9 @@ import rickyard.intake.grid.UnreadableException;
 
 /** Reads delimited text as a table and other text as a listing with columns by position. */
 public final class TextTables {
+  /** Texts of one column that are kept in mind. */
+  private static final int MOST_KNOWN = 5_000;
+
   private final ReadLimits limits;
   private final Set<String> cautions = new TreeSet<>();
   private int cells;
@@ -98,20 +104,51 @@ public final class TextTables {
       cautions.add("readings-differ");
     }
     List<Row> rows = new ArrayList<>();
+    List<Cells> columns = new ArrayList<>();
     // The line that names the delimiter is counted but is no data.
     for (int record = told ? 1 : 0; record < records.fields().size(); record++) {
-      List<Cell> row = new ArrayList<>();
       List<String> fields = records.fields().get(record);
+      List<Cell> row = new ArrayList<>(fields.size());
       for (int column = 0; column < fields.size(); column++) {
-        String cell = checked(CellText.plain(fields.get(column)));
-        if (!cell.isEmpty()) {
-          row.add(new Cell(cell, 100.0 * column, 100.0 * column + 99, column + 1));
+        if (column == columns.size()) {
+          columns.add(new Cells(column));
         }
+        columns.get(column).find(fields.get(column)).ifPresent(row::add);
       }
       boolean ruled = row.stream().allMatch(cell -> Layout.RULED.matcher(cell.text()).matches());
       add(rows, record + 1, ruled ? List.of() : row);
     }
     return grid(Grid.Kind.TABLE, rows.isEmpty() ? List.of() : List.of(new Page(1, "", rows)));
+  }
+
+  /** The cells of one column: what stands in it twice is one cell in two rows. */
+  private final class Cells {
+    private final int column;
+    private final Map<String, Optional<Cell>> known = new HashMap<>();
+
+    private Cells(int column) {
+      this.column = column;
+    }
+
+    private Optional<Cell> find(String field) {
+      Optional<Cell> cell = known.get(field);
+      if (cell == null) {
+        cell = make(field);
+        if (known.size() >= MOST_KNOWN) {
+          known.clear();
+        }
+        known.put(field, cell);
+      }
+      return cell;
+    }
+
+    private Optional<Cell> make(String field) {
+      String text = checked(CellText.plain(field));
+      double left = 100.0 * column;
+      return text.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Cell(text, left, left + 99, column + 1));
+    }
   }
 
   private Grid listing(String text) {
