@@ -32,45 +32,44 @@ public final class LongTable {
 
   /** A row for each sample, a column for each analyte. */
   public static byte[] wide(int rows, long seed) {
-    Random random = new Random(seed);
     StringBuilder text = new StringBuilder("Lot,Sampled");
     COLUMNS.forEach(c -> text.append(',').append(c.name).append(" (").append(c.unit).append(')'));
     for (int row = 0; row < rows; row++) {
       text.append('\n').append(sample(row));
-      COLUMNS.forEach(c -> text.append(',').append(figure(c, random)));
+      for (Column column : COLUMNS) {
+        text.append(',').append(figure(column, row, seed));
+      }
     }
     return bytes(text);
   }
 
   /** A row for each figure, the rows of one sample together. */
   public static byte[] byFigure(int rows, long seed) {
-    Random random = new Random(seed);
     StringBuilder text = new StringBuilder("Lot,Sampled,Analyte,Result,Unit,Basis");
     for (int row = 0; row < rows; row++) {
-      figure(text, row / ANALYTES, COLUMNS.get(row % ANALYTES), random);
+      figure(text, row / ANALYTES, COLUMNS.get(row % ANALYTES), seed);
     }
     return bytes(text);
   }
 
-  /** A row for each figure, sorted by analyte: the first rows of all samples come first. */
+  /** A row for each figure, sorted by analyte: first the dry matter of all samples. */
   public static byte[] byAnalyte(int rows, long seed) {
-    Random random = new Random(seed);
     StringBuilder text = new StringBuilder("Lot,Sampled,Analyte,Result,Unit,Basis");
     int samples = (rows + ANALYTES - 1) / ANALYTES;
     for (int row = 0; row < rows; row++) {
-      figure(text, row % samples, COLUMNS.get(row / samples), random);
+      figure(text, row % samples, COLUMNS.get(row / samples), seed);
     }
     return bytes(text);
   }
 
-  private static void figure(StringBuilder text, int sample, Column column, Random random) {
+  private static void figure(StringBuilder text, int sample, Column column, long seed) {
     boolean asFed = column.name.equals("Dry matter");
     text.append('\n')
         .append(sample(sample))
         .append(',')
         .append(column.name)
         .append(',')
-        .append(figure(column, random))
+        .append(figure(column, sample, seed))
         .append(',')
         .append(column.unit.replace(" DM", ""))
         .append(asFed ? ",as fed" : ",dry matter");
@@ -80,7 +79,9 @@ public final class LongTable {
     return String.format(Locale.ROOT, "L-%06d,2026-02-%02d", number, number % 28 + 1);
   }
 
-  private static String figure(Column column, Random random) {
+  /** The same for the same sample and analyte, in whatever order the rows stand. */
+  private static String figure(Column column, int sample, long seed) {
+    Random random = new Random(seed + 31L * sample + 1_000_003L * column.name.hashCode());
     double value = column.low + random.nextDouble() * (column.high - column.low);
     return String.format(Locale.ROOT, "%." + column.decimals + "f", value);
   }

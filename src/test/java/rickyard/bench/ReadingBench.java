@@ -41,8 +41,7 @@ public final class ReadingBench {
     Thread look = new Thread(() -> look(childKib, childMillis));
     look.setDaemon(true);
     look.start();
-    ChildSetup setup =
-        new ChildSetup(DictionaryTables.load(Optional.empty()), ReadLimits.DEFAULT);
+    ChildSetup setup = new ChildSetup(DictionaryTables.load(Optional.empty()), ReadLimits.DEFAULT);
     try (IsolatedIntake intake =
         new IsolatedIntake(setup, ProcessLimits.DEFAULT, 1, name -> ReadingProgress.none())) {
       long begun = System.nanoTime();

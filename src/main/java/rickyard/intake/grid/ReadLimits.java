@@ -67,7 +67,6 @@ public record ReadLimits(
       long unpackedBytes,
       int parts,
       int depth) {
-    this(
-        bytes, pages, cells, cells, cellChars, glyphs, operations, unpackedBytes, parts, depth);
+    this(bytes, pages, cells, cells, cellChars, glyphs, operations, unpackedBytes, parts, depth);
   }
 }

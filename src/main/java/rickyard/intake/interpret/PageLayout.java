@@ -25,13 +25,11 @@ import rickyard.core.quantity.Unit;
 final class PageLayout {
   private static final int LONGEST = 80;
 
-  private final Dictionary dictionary;
   private final List<Line> lines;
   private final Memo<Optional<Label>> overColumn;
   private final Memo<String> plainWords = new Memo<>(text -> cut(plain(Words.of(text))));
 
   PageLayout(Dictionary dictionary, List<Line> lines) {
-    this.dictionary = dictionary;
     this.lines = List.copyOf(lines);
     this.overColumn = new Memo<>(text -> Label.read(dictionary, text));
   }

@@ -15,7 +15,7 @@ final class Pieces {
   private final Piece.Reading reading;
   private final Map<Cell.Nature, Memo<Piece>> known = new EnumMap<>(Cell.Nature.class);
 
-  private final Map<Cell, Piece> placed = new IdentityHashMap<>();
+  private final IdentityHashMap<Cell, Piece> placed = new IdentityHashMap<>();
 
   Pieces(Piece.Reading reading) {
     this.reading = reading;

@@ -9,7 +9,9 @@ import java.util.Set;
  * sentence needs to be looked for in a line of them.
  */
 enum Voice {
-  /** No word of it begins a statement, a standing or a definition, and no mark makes it an entry. */
+  /**
+   * No word of it begins a statement, a standing or a definition, and no mark makes it an entry.
+   */
   SILENT,
   /** It may be part of a statement, but not of a definition or of a note of units. */
   STATING,

@@ -51,8 +51,7 @@ class NumeralsFuzz {
             List.of(new Page(1, "", List.of(new Row(1, 1, List.of(cell))))),
             List.of());
     Legend legend = Legend.of(Oracle.dictionary(), grid);
-    Piece piece =
-        Piece.of(new Piece.Reading(Oracle.dictionary(), dialect, legend, certain), cell);
+    Piece piece = Piece.of(new Piece.Reading(Oracle.dictionary(), dialect, legend, certain), cell);
     piece.figure().filter(Figure::hasNumber).ifPresent(f -> printed(text, f, dialect));
   }
 
