@@ -37,7 +37,7 @@ public record ReadLimits(
    */
   public static final ReadLimits DEFAULT =
       new ReadLimits(
-          64L << 20,
+          48L << 20,
           1_200,
           1_000_000,
           6_000_000,

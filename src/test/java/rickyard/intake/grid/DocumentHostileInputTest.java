@@ -59,6 +59,38 @@ class DocumentHostileInputTest {
   }
 
   @Test
+  void blankCellsCountToo() {
+    String blanks = ",,,,,,,,,\n".repeat(ReadLimits.DEFAULT.tableCells() / 10);
+
+    assertEquals("too-many-cells", Looking.code(Looking.open("Lot,WSC\n" + blanks)));
+  }
+
+  @Test
+  void aDelimitedTextMayHaveMoreCellsThanOtherKinds() {
+    ReadLimits tight = new ReadLimits(1 << 20, 1, 4, 8, 100, 50, 10_000, 1 << 20, 2, 1);
+    GridReader reader = new DocumentReader(tight);
+
+    assertEquals(
+        4,
+        Looking.grid(reader.open(utf8("Lot;WSC\nA;5.1\nB;6.2\nC;7.3\n"), "x"))
+            .pages()
+            .get(0)
+            .rows()
+            .size());
+    assertEquals(
+        "too-many-cells",
+        Looking.code(reader.open(utf8("Lot;WSC\nA;5.1\nB;6.2\nC;7.3\nD;8.4\n"), "x")));
+    assertEquals(
+        "too-many-cells",
+        Looking.code(
+            reader.open(
+                utf8(
+                    "<html><body><table><tr><td>Lot<td>WSC<tr><td>A<td>5.1<tr><td>B<td>6.2"
+                        + "</table></body></html>"),
+                "x")));
+  }
+
+  @Test
   void aLineOfAMillionColumnsIsTooMany() {
     assertEquals("too-many-cells", Looking.code(Looking.open("1;".repeat(1_000_000))));
     assertEquals("too-many-cells", Looking.code(Looking.open(",".repeat(1_000_000) + "1")));

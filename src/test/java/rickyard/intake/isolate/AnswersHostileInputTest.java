@@ -20,6 +20,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import rickyard.bench.LongTable;
 import rickyard.intake.ReadDocument;
 import rickyard.intake.ReadFile;
 import rickyard.intake.grid.ReadLimits;
@@ -76,6 +78,22 @@ class AnswersHostileInputTest {
         assertEquals(read, Answers.read(in(bytes(read)), MOST), file.toString());
       }
     }
+  }
+
+  @ParameterizedTest(name = "{0} samples")
+  @ValueSource(ints = {499, 500, 501, 1_001})
+  void aReportOfManySamplesComesBackAsItWas(int samples) throws IOException {
+    var reader =
+        ReaderMaker.usual(
+            new ChildSetup(DictionaryTables.load(Optional.empty()), ReadLimits.DEFAULT),
+            ReadingProgress.none());
+    ReadFile read = reader.read(LongTable.wide(samples, 7), "wide.csv");
+    byte[] whole = bytes(read);
+
+    assertEquals(samples, read.documents().get(0).report().orElseThrow().samples().size());
+    assertEquals(read, Answers.read(in(whole), MOST));
+    byte[] cut = Arrays.copyOf(whole, whole.length - 1);
+    assertThrows(IOException.class, () -> Answers.read(in(cut), MOST));
   }
 
   static Stream<Object> foreign() {
