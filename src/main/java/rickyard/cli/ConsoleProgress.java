@@ -16,6 +16,11 @@ final class ConsoleProgress implements Progress {
     this.terminal = terminal;
   }
 
+  /** Plain lines beside the output of a command that other programs may read. */
+  static Progress aside(PrintWriter err) {
+    return new ConsoleProgress(err, false);
+  }
+
   @Override
   public synchronized void line(String text) {
     if (terminal && shown >= 0) {

@@ -26,7 +26,8 @@ import rickyard.tables.UnusableTablesException;
       CheckCommand.class,
       SortCommand.class,
       TraceCommand.class,
-      SettleCommand.class
+      SettleCommand.class,
+      RebuildCommand.class
     },
     footer = {
       "",
