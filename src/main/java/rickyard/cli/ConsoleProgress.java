@@ -23,6 +23,7 @@ final class ConsoleProgress implements Progress {
 
   @Override
   public synchronized void line(String text) {
+    Ending.pause();
     if (terminal && shown >= 0) {
       out.print("\r\u001b[K");
     }
@@ -33,6 +34,7 @@ final class ConsoleProgress implements Progress {
 
   @Override
   public synchronized void step(String stage, int done, int total) {
+    Ending.pause();
     if (!terminal || total < STEP_PERCENT) {
       return;
     }
@@ -42,5 +44,10 @@ final class ConsoleProgress implements Progress {
       out.print(String.format(Locale.ROOT, "\r%s %d of %d\u001b[K", stage, done, total));
       out.flush();
     }
+  }
+
+  @Override
+  public boolean isStopping() {
+    return Ending.isAsked();
   }
 }

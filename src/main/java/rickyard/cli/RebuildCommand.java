@@ -33,7 +33,11 @@ final class RebuildCommand implements Callable<Integer> {
   public Integer call() {
     ConsoleProgress progress =
         new ConsoleProgress(spec.commandLine().getOut(), Ansi.AUTO.enabled());
-    OfficeRebuild.of(folders.folders(null), progress, RunLog::open).forEach(progress::line);
-    return Rickyard.DONE;
+    return Ending.during(
+        spec.commandLine().getErr(),
+        () -> {
+          OfficeRebuild.of(folders.folders(null), progress, RunLog::open).forEach(progress::line);
+          return Rickyard.DONE;
+        });
   }
 }

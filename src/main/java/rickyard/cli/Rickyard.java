@@ -89,6 +89,9 @@ public final class Rickyard implements Runnable {
       return HELD;
     }
     RunLog.failure(e);
+    if (Ending.isAsked()) {
+      return FAILED;
+    }
     if (e instanceof LedgerException
         || e instanceof MorningFailedException
         || e instanceof ReaderUnavailableException) {

@@ -51,6 +51,15 @@ final class OfficeLedger {
   private <T> T again(Function<Ledger, T> action) {
     try (Ledger ledger = Ledger.rebuild(folder, rescue, DAMAGED)) {
       return action.apply(ledger);
+    } catch (RuntimeException second) {
+      if (!Ledger.isDatabaseFault(second)) {
+        throw second;
+      }
+      throw new LedgerException(
+          "The ledger's database in "
+              + folder.resolve("db")
+              + " cannot be read or written; check the disk, then run the same command again.",
+          second);
     }
   }
 

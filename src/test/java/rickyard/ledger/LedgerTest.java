@@ -2,12 +2,9 @@ package rickyard.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -79,29 +76,6 @@ class LedgerTest {
   }
 
   @Test
-  void aDatabaseThatIsGoneIsIndexedAgainFromTheJournal() throws IOException {
-    Files.delete(folder.resolve("db").resolve("rickyard.mv.db"));
-
-    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
-      assertEquals("id-1", ledger.mornings().lastFinished().orElseThrow().identity());
-      assertEquals(List.of(ARRIVAL), ledger.mornings().arrivals(1));
-      assertEquals(List.of(HASH), hashes(ledger, 2));
-    }
-  }
-
-  @Test
-  void aDatabaseThatIsDamagedIsPutAsideAndIndexedAgain() throws IOException {
-    Path file = folder.resolve("db").resolve("rickyard.mv.db");
-    byte[] bytes = Files.readAllBytes(file);
-    Files.write(file, java.util.Arrays.copyOf(bytes, 200));
-
-    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
-      assertEquals("id-1", ledger.mornings().lastFinished().orElseThrow().identity());
-    }
-    assertTrue(Files.isDirectory(folder.resolve("set-aside/db")));
-  }
-
-  @Test
   void aMorningThatWasBegunAndNotFinishedIsFound() {
     try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
       ledger
@@ -113,30 +87,6 @@ class LedgerTest {
       assertEquals(2, unfinished.number());
       assertTrue(ledger.mornings().isIndexed(unfinished));
       assertEquals(1, ledger.mornings().lastFinished().orElseThrow().number());
-    }
-  }
-
-  @Test
-  void aDamagedJournalEntryIsNamedInAPlainSentence() throws IOException {
-    Files.writeString(folder.resolve("journal").resolve("2.json"), "{\"format\":1,");
-
-    LedgerException e = assertThrows(LedgerException.class, () -> Ledger.open(folder, Rescue.none()).close());
-
-    assertEquals(
-        "The journal file "
-            + folder.resolve("journal").resolve("2.json")
-            + " is damaged. Put it back from a backup of the ledger, then run the same command"
-            + " again.",
-        e.getMessage());
-  }
-
-  @Test
-  void aDamagedOriginalIsNamedAndNeverUsed() throws IOException {
-    Files.writeString(folder.resolve("originals").resolve(HASH), "something else");
-
-    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
-      LedgerException e = assertThrows(LedgerException.class, () -> ledger.originals().read(HASH));
-      assertTrue(String.valueOf(e.getMessage()).contains(HASH + " is damaged"), e::toString);
     }
   }
 
