@@ -91,6 +91,11 @@ public final class DurableFiles {
     }
   }
 
+  /** Makes a folder, if it is not there, durably. */
+  public static void folder(Path folder) throws IOException {
+    makeFolders(folder);
+  }
+
   /** Makes a folder that only its owner may enter, where the file system knows owners. */
   public static void privateFolder(Path folder) throws IOException {
     if (Files.isDirectory(folder)) {

@@ -3,8 +3,8 @@ package rickyard.ledger;
 import java.util.Optional;
 
 /**
- * Where the journal stands, in {@code journal/head.json}: which mornings are finished, and which one
- * is under way.
+ * Where the journal stands, in {@code journal/head.json}: which mornings are finished, and which
+ * one is under way.
  *
  * @param format version of the whole ledger; the number of the database's last migration
  * @param finished number of the last morning that was published whole; 0 before the first
@@ -35,5 +35,9 @@ record Head(int format, int finished, Optional<Begun> begun) {
 
   boolean isBegun(int number) {
     return begun.filter(b -> b.number() == number).isPresent();
+  }
+
+  boolean isBegun(int number, String identity) {
+    return begun.filter(b -> b.number() == number && b.identity().equals(identity)).isPresent();
   }
 }

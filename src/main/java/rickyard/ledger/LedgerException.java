@@ -1,5 +1,8 @@
 package rickyard.ledger;
 
+import java.io.IOException;
+import java.nio.file.Path;
+
 /** The ledger cannot be used; the message is a plain sentence for a person. */
 public final class LedgerException extends RuntimeException {
   private static final long serialVersionUID = 1L;
@@ -25,6 +28,12 @@ public final class LedgerException extends RuntimeException {
   static LedgerException newer() {
     return new LedgerException(
         "This ledger was written by a newer Rickyard; use that version for this office.", true);
+  }
+
+  /** A full disk or a missing right, naming the folder. */
+  static LedgerException cannotWrite(Path folder, IOException e) {
+    return new LedgerException(
+        "The ledger folder " + folder + " cannot be written: " + DurableFiles.why(e), e);
   }
 
   boolean isNewer() {

@@ -98,6 +98,30 @@ final class MorningIndex {
     return seal.hex();
   }
 
+  /**
+   * Takes over what the journal has and this lacks, and drops what it should not have.
+   *
+   * @return how many mornings were put in
+   */
+  int follow(Journal journal, Head head, Survey survey) {
+    SortedMap<Integer, Row> rows = rows();
+    rows.values().stream()
+        .map(Row::morning)
+        .filter(m -> m.number() > head.finished() && !head.isBegun(m.number(), m.identity()))
+        .forEach(m -> remove(m.number()));
+    int put = 0;
+    for (int n = 1; n <= head.finished(); n++) {
+      String digest = survey.digests().get(n);
+      Row row = rows.get(n);
+      if (row == null || !row.morning().finished() || !row.journal().equals(digest)) {
+        JournalEntry entry = journal.find(n).orElseThrow();
+        put(entry.row(true), journal.digest(n), entry.arrivals());
+        put++;
+      }
+    }
+    return put;
+  }
+
   void remove(int number) {
     jdbc.update("DELETE FROM arrival WHERE morning = ?", number);
     jdbc.update("DELETE FROM morning WHERE number = ?", number);
@@ -164,8 +188,7 @@ final class MorningIndex {
     jdbc.query(
         "SELECT * FROM arrival ORDER BY morning, seq",
         row -> {
-          List<ArrivalRow> of =
-              all.computeIfAbsent(row.getInt("morning"), n -> new ArrayList<>());
+          List<ArrivalRow> of = all.computeIfAbsent(row.getInt("morning"), n -> new ArrayList<>());
           if (row.getInt("seq") != of.size()) {
             throw new IllegalStateException("a gap in an inventory");
           }
@@ -177,9 +200,7 @@ final class MorningIndex {
   /** The frozen inventory of a morning, in its order. */
   List<ArrivalRow> arrivals(int morning) {
     return jdbc.query(
-        "SELECT * FROM arrival WHERE morning = ? ORDER BY seq",
-        (row, n) -> arrival(row),
-        morning);
+        "SELECT * FROM arrival WHERE morning = ? ORDER BY seq", (row, n) -> arrival(row), morning);
   }
 
   ArrivalRow arrival(int morning, int seq) {

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -18,6 +16,7 @@ final class Opening {
   private final Journal journal;
   private final Originals originals;
   private final Repair repair;
+  private final Upgrade upgrade;
 
   Opening(Path folder, Rescue rescue) {
     this.folder = folder;
@@ -25,12 +24,13 @@ final class Opening {
     this.journal = new Journal(folder.resolve("journal"));
     this.originals = new Originals(folder.resolve("originals"), rescue);
     this.repair = new Repair(folder, journal, originals, rescue);
+    this.upgrade = new Upgrade(folder, journal, rescue);
   }
 
   Ledger open() {
     prepare();
     Optional<Head> head = head();
-    copyBeforeUpgrade(head);
+    upgrade.keepCopy(head);
     Survey survey = journal.survey(head);
     if (!isThere() && shouldBeThere(head, survey)) {
       return rebuilt(head, survey, "is missing", new IllegalStateException("missing"));
@@ -64,7 +64,7 @@ final class Opening {
   Ledger rebuild(String why) {
     prepare();
     Optional<Head> head = head();
-    copyBeforeUpgrade(head);
+    upgrade.keepCopy(head);
     return rebuilt(head, journal.survey(head), why, new IllegalStateException("asked for"));
   }
 
@@ -95,8 +95,7 @@ final class Opening {
   }
 
   private LedgerException cannotWrite(IOException e) {
-    return new LedgerException(
-        "The ledger folder " + folder + " cannot be written: " + DurableFiles.why(e), e);
+    return LedgerException.cannotWrite(folder, e);
   }
 
   private Optional<Head> head() {
@@ -105,35 +104,6 @@ final class Opening {
       throw LedgerException.newer();
     }
     return head;
-  }
-
-  /** A ledger of an earlier version is kept as it was: what migrates it may be wrong. */
-  private void copyBeforeUpgrade(Optional<Head> head) {
-    boolean isOlder =
-        head.map(h -> h.format() < Head.FORMAT)
-            .orElseGet(() -> Files.isDirectory(db()) && !journal.hasHead() && isOfEarlierFormat());
-    Path copy = folder.resolve("before-" + Head.FORMAT);
-    if (!isOlder || Files.exists(copy)) {
-      return;
-    }
-    Path temporary = folder.resolve(copy.getFileName() + DurableFiles.TEMPORARY);
-    try {
-      for (String part : new String[] {"db", "journal"}) {
-        if (Files.isDirectory(folder.resolve(part))) {
-          DurableFiles.copy(folder.resolve(part), temporary.resolve(part));
-        }
-      }
-      DurableFiles.rename(temporary, copy);
-    } catch (IOException e) {
-      throw cannotWrite(e);
-    }
-    rescue.say("upgrade  the ledger of an earlier version is kept in " + copy);
-  }
-
-  private boolean isOfEarlierFormat() {
-    return !journal.numbers().isEmpty()
-        && journal.numbers().stream()
-        .allMatch(n -> journal.find(n).map(e -> e.format() < JournalEntry.FORMAT).orElse(true));
   }
 
   /** Compares the database with the journal; throws whatever shows that it is damaged. */
@@ -159,12 +129,10 @@ final class Opening {
 
   private Ledger opened(Database database, Head known, Survey survey) {
     Head head = repair.tail(known, survey);
-    int put = bringUpToDate(database, head, survey);
+    int put = new MorningIndex(database).follow(journal, head, survey);
     if (put > 0 && !database.isOlder()) {
       rescue.say(
-          "repair   the ledger's database lacked "
-              + mornings(put)
-              + "; put back from the journal");
+          "repair   the ledger's database lacked " + mornings(put) + "; put back from the journal");
     }
     if (head.begun().isEmpty()) {
       database.forgetJobs();
@@ -178,34 +146,12 @@ final class Opening {
     return ledger;
   }
 
-  /** Puts into the index what the journal has and it lacks, and takes out what it should not have. */
-  private int bringUpToDate(Database database, Head head, Survey survey) {
-    MorningIndex index = new MorningIndex(database);
-    SortedMap<Integer, MorningIndex.Row> rows = index.rows();
-    for (int n : new TreeMap<>(rows).keySet()) {
-      boolean isCurrent = n <= head.finished() || isBegun(head, rows.get(n));
-      if (!isCurrent) {
-        index.remove(n);
-      }
-    }
-    int put = 0;
-    for (int n = 1; n <= head.finished(); n++) {
-      String digest = survey.digests().get(n);
-      MorningIndex.Row row = rows.get(n);
-      if (row == null || !row.morning().finished() || !row.journal().equals(digest)) {
-        JournalEntry entry = journal.find(n).orElseThrow();
-        index.put(entry.row(true), journal.digest(n), entry.arrivals());
-        put++;
-      }
-    }
-    return put;
-  }
-
   private static String mornings(int count) {
     return count == 1 ? "1 morning" : count + " mornings";
   }
 
-  private static boolean isBegun(Head head, MorningIndex.@org.jspecify.annotations.Nullable Row row) {
+  private static boolean isBegun(
+      Head head, MorningIndex.@org.jspecify.annotations.Nullable Row row) {
     return row != null
         && head.begun()
             .filter(b -> b.number() == row.morning().number())
@@ -219,7 +165,7 @@ final class Opening {
     Head known = head.orElseGet(() -> repair.headWithoutIndex(survey));
     Head sound = repair.tail(known, survey);
     try (Database made = Database.open(folder.resolve("tmp").resolve("db"))) {
-      bringUpToDate(made, sound, survey);
+      new MorningIndex(made).follow(journal, sound, survey);
       made.checkpoint();
     }
     boolean wasThere = isThere();

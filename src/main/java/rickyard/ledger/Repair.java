@@ -137,9 +137,7 @@ final class Repair {
    */
   void requireOriginals(Mornings mornings) {
     List<ArrivalRow> damaged =
-        mornings.documents().stream()
-            .filter(a -> !originals.has(a.sha256(), a.bytes()))
-            .toList();
+        mornings.documents().stream().filter(a -> !originals.has(a.sha256(), a.bytes())).toList();
     damaged.forEach(a -> originals.read(a.sha256()));
   }
 }

@@ -44,4 +44,13 @@ final class Seal {
   String hex() {
     return HexFormat.of().formatHex(digest.digest());
   }
+
+  /** The digest of what was added until now; more can be added. */
+  String hexSoFar() {
+    try {
+      return HexFormat.of().formatHex(((MessageDigest) digest.clone()).digest());
+    } catch (CloneNotSupportedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
 }

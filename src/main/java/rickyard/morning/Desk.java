@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseQuestion;
 import rickyard.core.forage.Answer;
@@ -46,8 +47,7 @@ final class Desk {
   }
 
   /** The desk as the last finished morning left it; of {@code today} where there was none. */
-  static Desk openLast(
-      OfficeFolders folders, Options options, LocalDate today, Progress progress) {
+  static Desk openLast(OfficeFolders folders, Options options, LocalDate today, Progress progress) {
     return open(
         folders,
         options,
@@ -63,7 +63,7 @@ final class Desk {
       LocalDate otherwise,
       Progress progress) {
     folders.check();
-    if (!Files.exists(folders.ledger())) {
+    if (!remembers(folders)) {
       Inputs inputs = Inputs.load(folders, otherwise, Optional.empty());
       try (IsolatedIntake intake = inputs.readers().intake(1, Progress.silent())) {
         FilesInHand files = inHand(inputs, intake, new TreeMap<>(), new HashMap<>());
@@ -72,6 +72,11 @@ final class Desk {
     }
     return new OfficeLedger(folders, progress)
         .with(() -> {}, ledger -> open(folders, options, asOf.apply(ledger), ledger));
+  }
+
+  private static boolean remembers(OfficeFolders folders) {
+    return Stream.of("db", "journal", "originals")
+        .anyMatch(part -> Files.exists(folders.ledger().resolve(part)));
   }
 
   private static Desk open(OfficeFolders folders, Options options, LocalDate asOf, Ledger ledger) {

@@ -24,8 +24,8 @@ import tools.jackson.databind.json.JsonMapper;
  * @param lots for each lot the word of each limit
  * @param reports for each lot the documents that its analysis in force came from, sorted and joined
  * @param layouts the layouts of reports that were read without a question left open
- * @param asked what was asked about each horse, where anything was; empty in a journal of an earlier
- *     version, which did not keep it
+ * @param asked what was asked about each horse, where anything was; empty in a journal of an
+ *     earlier version, which did not keep it
  */
 record Memory(
     SortedMap<String, DietSummary> diets,
@@ -51,7 +51,12 @@ record Memory(
   }
 
   static Memory empty() {
-    return new Memory(new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), LayoutBook.empty(), Optional.of(new TreeMap<>()));
+    return new Memory(
+        new TreeMap<>(),
+        new TreeMap<>(),
+        new TreeMap<>(),
+        LayoutBook.empty(),
+        Optional.of(new TreeMap<>()));
   }
 
   /** What the morning before this one ended with; nothing on a first morning. */

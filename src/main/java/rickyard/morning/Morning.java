@@ -118,8 +118,8 @@ public final class Morning {
   }
 
   /**
-   * Runs the job. What an interrupted run left of it lies in the database alone: where going on with
-   * it fails, or ends without outputs, that may be to blame.
+   * Runs the job. What an interrupted run left of it lies in the database alone: where going on
+   * with it fails, or ends without outputs, that may be to blame.
    */
   private void run(Ledger ledger, String identity, boolean resumed, MorningWork work) {
     try {
@@ -151,7 +151,14 @@ public final class Morning {
         .unfinished()
         .filter(u -> !u.out().isEmpty() && Manifest.isWholeOf(Path.of(u.out()), u.morning()))
         .filter(u -> mornings.isJournaled(u.morning()))
-        .ifPresent(u -> mornings.finish(u.morning().number()));
+        .ifPresent(
+            u -> {
+              mornings.finish(u.morning().number());
+              progress.line(
+                  "resume   the morning of "
+                      + u.morning().asOf()
+                      + " was interrupted after its last output; it counts as finished");
+            });
   }
 
   /** Nothing is new: what is missing from the outputs is published again, nothing else happens. */

@@ -143,9 +143,7 @@ final class MorningWork {
   }
 
   private Optional<HorseAdvice> kept(String horse) {
-    return ledger
-        .results()
-        .step(number, identity.identity(), ADVICE + horse, HorseAdvice.class);
+    return ledger.results().step(number, identity.identity(), ADVICE + horse, HorseAdvice.class);
   }
 
   /** Whether the outputs are there; what the job says of itself is not enough. */
@@ -190,7 +188,11 @@ final class MorningWork {
   private void take(String sha256, Map<String, ReadFile> read) {
     read.computeIfAbsent(
         sha256,
-        hash -> ledger.results().reading(hash, reader, ReadFile.class).orElseGet(() -> readAgain(hash)));
+        hash ->
+            ledger
+                .results()
+                .reading(hash, reader, ReadFile.class)
+                .orElseGet(() -> readAgain(hash)));
   }
 
   /** A reader that is new to a document reads the kept original again. */

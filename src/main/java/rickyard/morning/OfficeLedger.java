@@ -67,7 +67,7 @@ final class OfficeLedger {
   <T> T rebuilt(Runnable held, Function<Ledger, T> action) {
     try (OfficeLock lock = lock()) {
       held.run();
-      try (Ledger ledger = Ledger.rebuild(folder, rescue, "was to be made again")) {
+      try (Ledger ledger = Ledger.rebuild(folder, rescue, "is put aside as asked")) {
         return action.apply(ledger);
       }
     }
@@ -83,7 +83,6 @@ final class OfficeLedger {
     return OfficeLock.take(folder)
         .orElseThrow(
             () ->
-                new OfficeHeldException(
-                    "Another run holds this office; wait until it has ended."));
+                new OfficeHeldException("Another run holds this office; wait until it has ended."));
   }
 }

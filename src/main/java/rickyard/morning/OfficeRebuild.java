@@ -33,8 +33,7 @@ public final class OfficeRebuild {
     }
     Readers readers = new Readers(Tables.load(folders.officeConfig()).dictionary());
     return new OfficeLedger(folders, progress)
-        .rebuilt(
-            () -> openLog.accept(folders.ledger()), ledger -> read(ledger, readers, progress));
+        .rebuilt(() -> openLog.accept(folders.ledger()), ledger -> read(ledger, readers, progress));
   }
 
   private static List<String> read(Ledger ledger, Readers readers, Progress progress) {

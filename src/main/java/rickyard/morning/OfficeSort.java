@@ -20,7 +20,8 @@ public final class OfficeSort {
    * @param group only how the lots stand for this group
    * @param progress told what had to be mended in the ledger
    */
-  public static List<String> of(OfficeFolders folders, LocalDate asOf, Optional<String> group, Progress progress) {
+  public static List<String> of(
+      OfficeFolders folders, LocalDate asOf, Optional<String> group, Progress progress) {
     Desk desk = Desk.open(folders, new Options("kg", new java.util.TreeSet<>()), asOf, progress);
     group.ifPresent(g -> requireGroup(desk, g));
     Places places = new Places(desk.morning().files());

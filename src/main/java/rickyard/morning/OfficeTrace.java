@@ -43,7 +43,11 @@ public final class OfficeTrace {
    * @throws UsageException if no lot and no horse has this name
    */
   public static List<String> of(
-      OfficeFolders folders, LocalDate asOf, String name, Optional<String> quantity, Progress progress) {
+      OfficeFolders folders,
+      LocalDate asOf,
+      String name,
+      Optional<String> quantity,
+      Progress progress) {
     Desk desk = Desk.open(folders, new Options("kg", new TreeSet<>()), asOf, progress);
     OfficeTrace trace = new OfficeTrace(desk);
     Optional<AnalyteCode> code = quantity.map(OfficeTrace::code);

@@ -32,7 +32,7 @@ final class Publisher {
    */
   void publish(SortedMap<String, byte[]> outputs, byte[] run) {
     try {
-      Files.createDirectories(out);
+      DurableFiles.folder(out);
       wipeTemporary();
       Manifest before = Manifest.read(out).orElse(new Manifest(new java.util.TreeMap<>()));
       Manifest now = Manifest.of(outputs);

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -15,6 +18,7 @@ import java.sql.Statement;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,20 +27,26 @@ import org.junit.jupiter.api.io.TempDir;
 class DatabaseDamageTest {
   private static final String URL = ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE";
 
+  @TempDir static Path shared;
+  private static List<String> truth = List.of();
+
   @TempDir Path temp;
-  private Path folder;
-  private List<String> truth = List.of();
+  private Path folder = Path.of("");
   private final KeptLedger.Inbox inbox = new KeptLedger.Inbox();
 
-  @BeforeEach
-  void keepALedger() throws IOException {
-    Path whole = temp.resolve("whole");
-    folder = temp.resolve("ledger");
-    KeptLedger.make(whole);
-    KeptLedger.copy(whole, folder);
-    try (Ledger ledger = Ledger.open(whole, Rescue.none())) {
+  @BeforeAll
+  static void keepALedger() throws IOException {
+    KeptLedger.make(shared.resolve("whole"));
+    KeptLedger.copy(shared.resolve("whole"), shared.resolve("undamaged"));
+    try (Ledger ledger = Ledger.open(shared.resolve("undamaged"), Rescue.none())) {
       truth = KeptLedger.says(ledger);
     }
+  }
+
+  @BeforeEach
+  void copyIt() throws IOException {
+    folder = temp.resolve("ledger");
+    KeptLedger.copy(shared.resolve("whole"), folder);
   }
 
   private void assertRebuilt(String why, boolean keptAside) {
@@ -118,9 +128,7 @@ class DatabaseDamageTest {
   void theDatabaseOfAnotherOfficeGivesWayToTheJournal() throws IOException {
     Path other = temp.resolve("other");
     try (Ledger ledger = Ledger.open(other, Rescue.none())) {
-      ledger
-          .mornings()
-          .begin(KeptLedger.morning(1, false), List.of(KeptLedger.arrival(9)), "out");
+      ledger.mornings().begin(KeptLedger.morning(1, false), List.of(KeptLedger.arrival(9)), "out");
       ledger.checkpoint();
     }
     Files.copy(
@@ -163,8 +171,7 @@ class DatabaseDamageTest {
   void aStepOfAnotherMorningOfTheSameNumberIsNotUsed() {
     try (Ledger ledger = Ledger.open(folder, inbox)) {
       assertEquals(
-          Optional.of("step 3"),
-          ledger.results().step(3, "identity-3", "advice", String.class));
+          Optional.of("step 3"), ledger.results().step(3, "identity-3", "advice", String.class));
       assertEquals(
           Optional.empty(), ledger.results().step(3, "identity-4", "advice", String.class));
     }
@@ -172,30 +179,36 @@ class DatabaseDamageTest {
 
   @Test
   void aRebuildThatIsAskedForKeepsTheOldOneAsideAndSaysTheSame() {
-    try (Ledger ledger = Ledger.rebuild(folder, inbox, "was to be made again")) {
+    try (Ledger ledger = Ledger.rebuild(folder, inbox, "is put aside as asked")) {
       assertEquals(truth, KeptLedger.says(ledger));
     }
     assertTrue(Files.exists(folder.resolve("set-aside/db/rickyard.mv.db")));
   }
 
   @Test
-  void oneThatAnotherProgramHasOpenIsLeftAlone() throws SQLException {
-    try (Connection connection =
-        DriverManager.getConnection(
-            "jdbc:h2:file:" + folder.resolve("db/rickyard") + URL, "rickyard", "")) {
-      // Within one process the file is shared; the code is what another process would get.
-      LedgerException e =
-          new LedgerException("", new SQLException("in use", "90020", 90020));
-      assertTrue(DatabaseFaults.isInUse(e));
-      assertTrue(!connection.isClosed());
+  void oneThatAnotherProgramHasOpenIsLeftAlone() throws IOException {
+    byte[] before = Files.readAllBytes(KeptLedger.database(folder));
+    try (FileChannel channel =
+            FileChannel.open(KeptLedger.database(folder), StandardOpenOption.WRITE);
+        FileLock held = channel.lock()) {
+      LedgerException e = assertThrows(LedgerException.class, () -> Ledger.open(folder, inbox));
+
+      assertTrue(held.isValid());
+      assertEquals(
+          "The ledger's database in "
+              + folder.resolve("db")
+              + " is open in another program; close that first.",
+          e.getMessage());
     }
+    assertTrue(Arrays.equals(before, Files.readAllBytes(KeptLedger.database(folder))));
   }
 
   @Test
   void aLedgerOfALaterVersionIsRefusedAndNothingIsTouched() throws IOException {
     Path head = folder.resolve("journal/head.json");
     Files.write(
-        head, SealedJson.seal("{\"format\":" + (Head.FORMAT + 1) + ",\"finished\":2,\"begun\":null}"));
+        head,
+        SealedJson.seal("{\"format\":" + (Head.FORMAT + 1) + ",\"finished\":2,\"begun\":null}"));
     byte[] before = Files.readAllBytes(KeptLedger.database(folder));
 
     LedgerException e = assertThrows(LedgerException.class, () -> Ledger.open(folder, inbox));

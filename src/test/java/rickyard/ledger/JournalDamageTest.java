@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,20 +21,29 @@ class JournalDamageTest {
   private static final String REMEDY =
       " Put it back from a backup of the ledger, then run the same command again.";
 
-  @TempDir Path folder;
-  private Path journal;
-  private Path originals;
+  @TempDir static Path shared;
+
+  @TempDir Path temp;
+  private Path folder = Path.of("");
+  private Path journal = Path.of("");
+  private Path originals = Path.of("");
   private final KeptLedger.Inbox inbox = new KeptLedger.Inbox();
 
-  @BeforeEach
-  void threeMorningsAreFinished() {
-    journal = folder.resolve("journal");
-    originals = folder.resolve("originals");
-    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+  @BeforeAll
+  static void threeMorningsAreFinished() {
+    try (Ledger ledger = Ledger.open(shared, Rescue.none())) {
       for (int n = 1; n <= 3; n++) {
         KeptLedger.finish(ledger, n);
       }
     }
+  }
+
+  @BeforeEach
+  void copyThem() throws IOException {
+    folder = temp.resolve("ledger");
+    KeptLedger.copy(shared, folder);
+    journal = folder.resolve("journal");
+    originals = folder.resolve("originals");
   }
 
   private String refusal() {
@@ -60,7 +70,8 @@ class JournalDamageTest {
   void anEntryWithAChangedByteIsNamed() throws IOException {
     change(journal.resolve("2.json"), "report-3.csv", "report-8.csv");
 
-    assertEquals("The journal file " + journal.resolve("2.json") + " is damaged." + REMEDY, refusal());
+    assertEquals(
+        "The journal file " + journal.resolve("2.json") + " is damaged." + REMEDY, refusal());
   }
 
   @Test
@@ -84,14 +95,16 @@ class JournalDamageTest {
     byte[] bytes = Files.readAllBytes(journal.resolve("1.json"));
     Files.write(journal.resolve("1.json"), java.util.Arrays.copyOf(bytes, bytes.length / 2));
 
-    assertEquals("The journal file " + journal.resolve("1.json") + " is damaged." + REMEDY, refusal());
+    assertEquals(
+        "The journal file " + journal.resolve("1.json") + " is damaged." + REMEDY, refusal());
   }
 
   @Test
   void aMissingEntryInTheMiddleIsNamed() throws IOException {
     Files.delete(journal.resolve("2.json"));
 
-    assertEquals("The journal file " + journal.resolve("2.json") + " is missing." + REMEDY, refusal());
+    assertEquals(
+        "The journal file " + journal.resolve("2.json") + " is missing." + REMEDY, refusal());
   }
 
   @Test
@@ -109,11 +122,7 @@ class JournalDamageTest {
             + " was not written after the files before it: one of them was changed or exchanged."
             + " Put the whole folder back from a backup of the ledger, then run the same command"
             + " again.",
-        refusalWithoutInbox());
-  }
-
-  private String refusalWithoutInbox() {
-    return refusal();
+        refusal());
   }
 
   @Test
@@ -133,7 +142,8 @@ class JournalDamageTest {
     Files.delete(journal.resolve("3.json"));
     inbox.with(KeptLedger.document(5));
 
-    assertEquals("The journal file " + journal.resolve("3.json") + " is missing." + REMEDY, refusal());
+    assertEquals(
+        "The journal file " + journal.resolve("3.json") + " is missing." + REMEDY, refusal());
   }
 
   @Test
@@ -165,8 +175,7 @@ class JournalDamageTest {
     change(journal.resolve("head.json"), "\"finished\":3", "\"finished\":1");
 
     assertOpens(3);
-    assertEquals(
-        List.of("repair   journal/head.json was damaged; written again"), inbox.said());
+    assertEquals(List.of("repair   journal/head.json was damaged; written again"), inbox.said());
   }
 
   @Test
@@ -244,8 +253,7 @@ class JournalDamageTest {
     try (Ledger ledger = Ledger.open(folder, inbox)) {
       LedgerException e =
           assertThrows(
-              LedgerException.class,
-              () -> ledger.originals().read(KeptLedger.arrival(2).sha256()));
+              LedgerException.class, () -> ledger.originals().read(KeptLedger.arrival(2).sha256()));
       assertTrue(String.valueOf(e.getMessage()).contains("is damaged"), e::toString);
       inbox.with(KeptLedger.document(2));
       assertEquals(

@@ -24,8 +24,7 @@ final class KeptLedger {
 
   static ArrivalRow arrival(int n) {
     byte[] bytes = document(n);
-    return new ArrivalRow(
-        "report-" + n + ".csv", Originals.sha256(bytes), bytes.length, "", "");
+    return new ArrivalRow("report-" + n + ".csv", Originals.sha256(bytes), bytes.length, "", "");
   }
 
   static MorningRow morning(int number, boolean finished) {
@@ -104,8 +103,7 @@ final class KeptLedger {
       }
     }
     for (int n = 1; n <= 3; n++) {
-      Optional<String> step =
-          ledger.results().step(n, "identity-" + n, "advice", String.class);
+      Optional<String> step = ledger.results().step(n, "identity-" + n, "advice", String.class);
       if (step.isPresent() && !step.get().equals("step " + n)) {
         wrong.add(step.get());
       }

@@ -57,11 +57,14 @@ class LedgerTest {
   void aFinishedMorningIsRememberedWithItsInventoryReadingsAndResults() {
     try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
       assertEquals(
-          Optional.of(new MorningRow(1, DAY, "id-1", "content-1", true)), ledger.mornings().lastFinished());
+          Optional.of(new MorningRow(1, DAY, "id-1", "content-1", true)),
+          ledger.mornings().lastFinished());
       assertEquals(List.of(ARRIVAL), ledger.mornings().arrivals(1));
       assertEquals(ARRIVAL, ledger.mornings().arrival(1, 0));
-      assertEquals(Optional.of("what it says"), ledger.results().reading(HASH, "reader-1", String.class));
-      assertEquals(Optional.of("a result"), ledger.results().step(1, "id-1", "settled", String.class));
+      assertEquals(
+          Optional.of("what it says"), ledger.results().reading(HASH, "reader-1", String.class));
+      assertEquals(
+          Optional.of("a result"), ledger.results().step(1, "id-1", "settled", String.class));
       assertEquals(List.of(HASH), hashes(ledger, 2));
       assertEquals(List.of(), hashes(ledger, 1));
     }

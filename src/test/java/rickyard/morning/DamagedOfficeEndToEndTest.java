@@ -53,7 +53,8 @@ class DamagedOfficeEndToEndTest {
     BuiltJar.copy(SKELETON, afterTwo);
     Path horses = afterTwo.resolve("registers/horses.csv");
     // Nobody has said how long this pony grazes: the morning asks.
-    Files.writeString(horses, Files.readString(horses).replace(",2,no,0,no,none", ",2,no,,no,none"));
+    Files.writeString(
+        horses, Files.readString(horses).replace(",2,no,0,no,none", ",2,no,,no,none"));
     run(afterTwo, Optional.of(FIRST), FIRST, Progress.silent());
     // What left the inbox counts from the originals alone.
     Files.delete(afterTwo.resolve("inbox/b-dry-matter-only.pdf"));
@@ -285,7 +286,8 @@ class DamagedOfficeEndToEndTest {
         MorningFailedException.class,
         () -> run(before, Optional.of(THIRD), THIRD, stoppingAt("settle")));
     String begun = Files.readString(before.resolve("ledger/journal/head.json"));
-    String moved = begun.replace(before.toAbsolutePath().toString(), office.toAbsolutePath().toString());
+    String moved =
+        begun.replace(before.toAbsolutePath().toString(), office.toAbsolutePath().toString());
     Files.writeString(head, resealed(moved));
     // People acted on the outputs and emptied the inbox.
     Files.delete(office.resolve("inbox/a-long-table.csv"));
