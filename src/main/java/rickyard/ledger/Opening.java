@@ -150,15 +150,6 @@ final class Opening {
     return count == 1 ? "1 morning" : count + " mornings";
   }
 
-  private static boolean isBegun(
-      Head head, MorningIndex.@org.jspecify.annotations.Nullable Row row) {
-    return row != null
-        && head.begun()
-            .filter(b -> b.number() == row.morning().number())
-            .filter(b -> b.identity().equals(row.morning().identity()))
-            .isPresent();
-  }
-
   private Ledger rebuilt(Optional<Head> head, Survey survey, String why, Throwable damage) {
     LOG.warn("database rebuilt: {} {}", damage.getClass().getName(), why);
     requireRoom();

@@ -222,8 +222,7 @@ class DamagedOfficeEndToEndTest {
     Path blocked = office.resolve("mornings/" + THIRD + "/horses.csv/in-the-way");
     Files.createDirectories(blocked);
     Optional<LocalDate> asked = Optional.of(THIRD);
-    assertThrows(
-        MorningFailedException.class, () -> run(office, asked, THIRD, Progress.silent()));
+    assertThrows(MorningFailedException.class, () -> run(office, asked, THIRD, Progress.silent()));
     Files.delete(blocked);
     Files.delete(blocked.getParent());
     // The step that failed, publish, is said to be done; what the others left is gone.
