@@ -16,8 +16,14 @@ final class ConsoleProgress implements Progress {
     this.terminal = terminal;
   }
 
+  /** Plain lines beside the output of a command that other programs may read. */
+  static Progress aside(PrintWriter err) {
+    return new ConsoleProgress(err, false);
+  }
+
   @Override
   public synchronized void line(String text) {
+    Ending.pause();
     if (terminal && shown >= 0) {
       out.print("\r\u001b[K");
     }
@@ -28,6 +34,7 @@ final class ConsoleProgress implements Progress {
 
   @Override
   public synchronized void step(String stage, int done, int total) {
+    Ending.pause();
     if (!terminal || total < STEP_PERCENT) {
       return;
     }
@@ -37,5 +44,10 @@ final class ConsoleProgress implements Progress {
       out.print(String.format(Locale.ROOT, "\r%s %d of %d\u001b[K", stage, done, total));
       out.flush();
     }
+  }
+
+  @Override
+  public boolean isStopping() {
+    return Ending.isAsked();
   }
 }

@@ -24,10 +24,14 @@ final class MorningRun {
     PrintWriter out = spec.commandLine().getOut();
     ConsoleProgress progress = new ConsoleProgress(out, Ansi.AUTO.enabled());
     folders.check();
-    MorningEnd end =
-        new Morning(folders, options, workers, progress, RunLog::open)
-            .run(asOf, LocalDate.now(ZoneId.systemDefault()));
-    end.lines().forEach(progress::line);
-    return Rickyard.DONE;
+    return Ending.during(
+        spec.commandLine().getErr(),
+        () -> {
+          MorningEnd end =
+              new Morning(folders, options, workers, progress, RunLog::open)
+                  .run(asOf, LocalDate.now(ZoneId.systemDefault()));
+          end.lines().forEach(progress::line);
+          return Rickyard.DONE;
+        });
   }
 }

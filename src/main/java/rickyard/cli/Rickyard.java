@@ -26,7 +26,8 @@ import rickyard.tables.UnusableTablesException;
       CheckCommand.class,
       SortCommand.class,
       TraceCommand.class,
-      SettleCommand.class
+      SettleCommand.class,
+      RebuildCommand.class
     },
     footer = {
       "",
@@ -88,6 +89,9 @@ public final class Rickyard implements Runnable {
       return HELD;
     }
     RunLog.failure(e);
+    if (Ending.isAsked()) {
+      return FAILED;
+    }
     if (e instanceof LedgerException
         || e instanceof MorningFailedException
         || e instanceof ReaderUnavailableException) {

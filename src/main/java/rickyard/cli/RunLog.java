@@ -2,17 +2,22 @@ package rickyard.cli;
 
 import ch.qos.logback.classic.Level;
 import ch.qos.logback.classic.LoggerContext;
-import ch.qos.logback.classic.encoder.PatternLayoutEncoder;
+import ch.qos.logback.classic.PatternLayout;
 import ch.qos.logback.classic.spi.ILoggingEvent;
+import ch.qos.logback.core.encoder.LayoutWrappingEncoder;
 import ch.qos.logback.core.rolling.FixedWindowRollingPolicy;
 import ch.qos.logback.core.rolling.RollingFileAppender;
 import ch.qos.logback.core.rolling.SizeBasedTriggeringPolicy;
 import ch.qos.logback.core.util.FileSize;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.slf4j.ILoggerFactory;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rickyard.ledger.DurableFiles;
+import rickyard.ledger.LedgerException;
 
 /** The log of an office, {@code ledger/logs}: codes and hashes, no names, no cell contents. */
 final class RunLog {
@@ -20,16 +25,23 @@ final class RunLog {
 
   private RunLog() {}
 
-  /** Starts logging into an office's ledger folder. */
+  /** Starts logging into an office's ledger folder; what has to lie on the disk lies there, too. */
   static void open(Path ledger) {
+    System.setProperty("java.io.tmpdir", ledger.resolve("tmp").toAbsolutePath().toString());
+    makeFolder(ledger.resolve("logs"));
     ILoggerFactory factory = LoggerFactory.getILoggerFactory();
     if (!(factory instanceof LoggerContext context)) {
       return;
     }
     Path log = ledger.resolve("logs").resolve("rickyard.log");
-    PatternLayoutEncoder encoder = new PatternLayoutEncoder();
+    PatternLayout layout = new PatternLayout();
+    layout.setContext(context);
+    layout.getInstanceConverterMap().put("codes", CodesOnly::new);
+    layout.setPattern("%d{yyyy-MM-dd'T'HH:mm:ss.SSSXXX} %level %logger{30} %codes%nopex");
+    layout.start();
+    LayoutWrappingEncoder<ILoggingEvent> encoder = new LayoutWrappingEncoder<>();
     encoder.setContext(context);
-    encoder.setPattern("%d{yyyy-MM-dd'T'HH:mm:ss.SSSXXX} %level %logger{30} %msg%n");
+    encoder.setLayout(layout);
     encoder.start();
     RollingFileAppender<ILoggingEvent> appender = new RollingFileAppender<>();
     appender.setContext(context);
@@ -55,6 +67,15 @@ final class RunLog {
     file = Optional.of(log);
   }
 
+  private static void makeFolder(Path logs) {
+    try {
+      DurableFiles.privateFolder(logs);
+    } catch (IOException e) {
+      throw new LedgerException(
+          "The log folder " + logs + " cannot be made: " + DurableFiles.why(e), e);
+    }
+  }
+
   /** Keeps the full story of a failure for whoever mends the program. */
   static void failure(Exception e) {
     LoggerFactory.getLogger(RunLog.class).error("run failed", e);
@@ -62,6 +83,6 @@ final class RunLog {
 
   /** Where a person finds the log, as the end of a sentence. */
   static String where() {
-    return file.map(f -> " The log is " + f + ".").orElse("");
+    return file.filter(Files::isRegularFile).map(f -> " The log is " + f + ".").orElse("");
   }
 }

@@ -90,7 +90,9 @@ final class SettleCommand implements Callable<Integer> {
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     LocalDate day = on == null ? today : on;
     List<Answer> parsed = parsed(day);
-    OfficeSettle office = OfficeSettle.open(folders.folders(null), today);
+    OfficeSettle office =
+        OfficeSettle.open(
+            folders.folders(null), today, ConsoleProgress.aside(spec.commandLine().getErr()));
     PrintWriter out = spec.commandLine().getOut();
     if (isList) {
       out.print(

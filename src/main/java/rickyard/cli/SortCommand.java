@@ -35,7 +35,11 @@ final class SortCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     LocalDate day = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
-    OfficeSort.of(folders.folders(null), day, Optional.ofNullable(group))
+    OfficeSort.of(
+            folders.folders(null),
+            day,
+            Optional.ofNullable(group),
+            ConsoleProgress.aside(spec.commandLine().getErr()))
         .forEach(spec.commandLine().getOut()::println);
     spec.commandLine().getOut().flush();
     return Rickyard.DONE;

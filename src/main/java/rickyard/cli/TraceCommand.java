@@ -49,7 +49,12 @@ final class TraceCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     LocalDate day = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
-    OfficeTrace.of(folders.folders(null), day, name, Optional.ofNullable(quantity))
+    OfficeTrace.of(
+            folders.folders(null),
+            day,
+            name,
+            Optional.ofNullable(quantity),
+            ConsoleProgress.aside(spec.commandLine().getErr()))
         .forEach(spec.commandLine().getOut()::println);
     spec.commandLine().getOut().flush();
     return Rickyard.DONE;

@@ -37,13 +37,14 @@ final class Documents {
     return bytes.toByteArray();
   }
 
-  static <T> T unpack(byte[] bytes, Class<T> type) {
+  /** The document; empty where it is of another shape than this program's. */
+  static <T> Optional<T> unpack(byte[] bytes, Class<T> type) {
     try (ObjectInputStream in =
         new Reader(new InflaterInputStream(new ByteArrayInputStream(bytes)))) {
       in.setObjectInputFilter(OWN_TYPES);
-      return type.cast(in.readObject());
+      return Optional.of(type.cast(in.readObject()));
     } catch (IOException | ClassNotFoundException | ClassCastException e) {
-      throw new LedgerException("A result in the ledger is damaged: " + e.getMessage(), e);
+      return Optional.empty();
     }
   }
 

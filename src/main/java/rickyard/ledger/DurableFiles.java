@@ -3,12 +3,18 @@ package rickyard.ledger;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Files that are whole or not there: written under a temporary name in the same folder, flushed to
@@ -26,7 +32,7 @@ public final class DurableFiles {
     if (folder == null) {
       throw new IOException("no folder for " + target.getFileName());
     }
-    Files.createDirectories(folder);
+    makeFolders(folder);
     Path temporary = folder.resolve(target.getFileName() + TEMPORARY);
     try (FileChannel channel =
         FileChannel.open(
@@ -41,9 +47,24 @@ public final class DurableFiles {
       }
       channel.force(true);
     }
-    Files.move(
-        temporary, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    sync(folder);
+    rename(temporary, target);
+  }
+
+  /** Renames in one step and makes that durable; a file under the new name is replaced. */
+  static void rename(Path from, Path to) throws IOException {
+    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    syncParent(to);
+  }
+
+  /** Removes a file, if it is there, and makes that durable. */
+  public static void delete(Path file) throws IOException {
+    if (Files.deleteIfExists(file)) {
+      syncParent(file);
+    }
+  }
+
+  private static void syncParent(Path file) {
+    Optional.ofNullable(file.toAbsolutePath().getParent()).ifPresent(DurableFiles::sync);
   }
 
   /** Makes renames in a folder durable, where the system allows a folder to be flushed. */
@@ -56,17 +77,36 @@ public final class DurableFiles {
     }
   }
 
+  /** Makes a folder and those around it, each name durable. */
+  private static void makeFolders(Path folder, FileAttribute<?>... attributes) throws IOException {
+    Path there = existing(folder);
+    if (there.equals(folder.toAbsolutePath()) && Files.isDirectory(folder)) {
+      return;
+    }
+    Files.createDirectories(folder, attributes);
+    for (Path made = folder.toAbsolutePath();
+        made != null && !made.equals(there);
+        made = made.getParent()) {
+      syncParent(made);
+    }
+  }
+
+  /** Makes a folder, if it is not there, durably. */
+  public static void folder(Path folder) throws IOException {
+    makeFolders(folder);
+  }
+
   /** Makes a folder that only its owner may enter, where the file system knows owners. */
   public static void privateFolder(Path folder) throws IOException {
     if (Files.isDirectory(folder)) {
       return;
     }
     if (Files.getFileStore(existing(folder)).supportsFileAttributeView("posix")) {
-      Files.createDirectories(
+      makeFolders(
           folder,
           PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
     } else {
-      Files.createDirectories(folder);
+      makeFolders(folder);
     }
   }
 
@@ -76,5 +116,67 @@ public final class DurableFiles {
       at = at.getParent();
     }
     return at;
+  }
+
+  /** Empties a folder; one that is not there is empty. */
+  static void wipe(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        if (!file.equals(folder)) {
+          Files.delete(file);
+        }
+      }
+    }
+  }
+
+  /** Removes a file, or a folder with everything in it. */
+  static void remove(Path path) throws IOException {
+    wipe(path);
+    Files.deleteIfExists(path);
+  }
+
+  /** Removes what a killed run left half-written in a folder. */
+  static void wipeTemporary(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    List<Path> left;
+    try (Stream<Path> files = Files.list(folder)) {
+      left = files.filter(f -> String.valueOf(f.getFileName()).endsWith(TEMPORARY)).toList();
+    }
+    for (Path file : left) {
+      remove(file);
+    }
+  }
+
+  /** Copies a folder with everything in it and flushes each file. */
+  static void copy(Path from, Path to) throws IOException {
+    List<Path> files;
+    try (Stream<Path> all = Files.walk(from)) {
+      files = all.toList();
+    }
+    for (Path file : files) {
+      Path target = to.resolve(from.relativize(file).toString());
+      if (Files.isDirectory(file)) {
+        privateFolder(target);
+      } else {
+        Files.copy(file, target, StandardCopyOption.REPLACE_EXISTING);
+        try (FileChannel channel = FileChannel.open(target, StandardOpenOption.WRITE)) {
+          channel.force(true);
+        }
+      }
+    }
+  }
+
+  /** What the system said, without the path that the sentence names already. */
+  public static String why(IOException e) {
+    String reason =
+        e instanceof FileSystemException f && f.getReason() != null
+            ? f.getReason()
+            : e instanceof FileSystemException ? e.getClass().getSimpleName() : e.getMessage();
+    return String.valueOf(reason);
   }
 }

@@ -2,6 +2,7 @@ package rickyard.ledger;
 
 import static java.util.Objects.requireNonNull;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -9,7 +10,7 @@ import java.util.TreeMap;
 /**
  * One finished morning as the journal keeps it: enough to build the database again.
  *
- * @param format version of this layout
+ * @param format version of this layout; from 2 on an entry is sealed
  * @param number of the morning, from 1
  * @param asOf ISO date
  * @param identity hash of the content and of the morning before
@@ -30,15 +31,21 @@ public record JournalEntry(
     SortedMap<String, String> registers,
     String state) {
 
-  public static final int FORMAT = 1;
+  public static final int FORMAT = 2;
 
   public JournalEntry {
     requireNonNull(asOf, "asOf");
+    LocalDate.parse(asOf);
     requireNonNull(identity, "identity");
     requireNonNull(content, "content");
     requireNonNull(version, "version");
     arrivals = List.copyOf(arrivals);
     registers = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(registers));
     requireNonNull(state, "state");
+  }
+
+  /** The morning as the index knows it. */
+  MorningRow row(boolean finished) {
+    return new MorningRow(number, LocalDate.parse(asOf), identity, content, finished);
   }
 }

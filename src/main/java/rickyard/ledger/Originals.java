@@ -2,56 +2,109 @@ package rickyard.ledger;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
-/** The bytes of every document that ever arrived, kept unchanged under their SHA-256. */
+/**
+ * The bytes of every document that ever arrived, kept unchanged under their SHA-256. One that is
+ * found damaged is put back from the inbox where the same bytes still lie there.
+ */
 public final class Originals {
+  private static final Pattern NAME = Pattern.compile("[0-9a-f]{64}");
   private final Path folder;
+  private final Rescue rescue;
 
-  Originals(Path folder) {
+  Originals(Path folder, Rescue rescue) {
     this.folder = folder;
+    this.rescue = rescue;
   }
 
-  public boolean has(String sha256) {
-    return Files.isRegularFile(folder.resolve(sha256));
+  /** Whether a document of this size is kept; its content is checked when it is read. */
+  public boolean has(String sha256, long bytes) {
+    Path file = folder.resolve(sha256);
+    try {
+      return Files.isRegularFile(file) && Files.size(file) == bytes;
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   /** Keeps a document; one that is there already is left alone. */
   public void keep(String sha256, byte[] bytes) {
-    if (has(sha256)) {
-      return;
+    if (!has(sha256, bytes.length)) {
+      write(sha256, bytes);
     }
+  }
+
+  private void write(String sha256, byte[] bytes) {
     try {
+      DurableFiles.privateFolder(folder);
       DurableFiles.write(folder.resolve(sha256), bytes);
     } catch (IOException e) {
-      throw new LedgerException("An original cannot be kept: " + e.getMessage(), e);
+      throw new LedgerException(
+          "The original " + folder.resolve(sha256) + " cannot be written: " + DurableFiles.why(e),
+          e);
     }
   }
 
   /**
    * Reads a document back and checks it against its name.
    *
-   * @throws LedgerException if it is missing or damaged
+   * @throws LedgerException if it is missing or damaged and not in the inbox either
    */
   public byte[] read(String sha256) {
-    byte[] bytes;
+    Path file = folder.resolve(sha256);
+    String trouble;
     try {
-      bytes = Files.readAllBytes(folder.resolve(sha256));
+      byte[] bytes = Files.readAllBytes(file);
+      if (sha256(bytes).equals(sha256)) {
+        return bytes;
+      }
+      trouble = "is damaged: its content no longer matches its name";
+    } catch (NoSuchFileException e) {
+      trouble = "is missing";
+    } catch (IOException e) {
+      trouble = "cannot be read (" + DurableFiles.why(e) + ")";
+    }
+    return restored(sha256, trouble);
+  }
+
+  private byte[] restored(String sha256, String trouble) {
+    String what = "The original " + folder.resolve(sha256) + " " + trouble;
+    Optional<byte[]> found = rescue.find(sha256);
+    if (found.isEmpty()) {
+      throw new LedgerException(
+          what
+              + ". Put it back from a backup of the ledger, or put the report into the inbox again,"
+              + " then run the same command again.");
+    }
+    write(sha256, found.get());
+    rescue.say("restore  " + what + "; put back from the inbox");
+    return found.get();
+  }
+
+  /** Hashes of all documents kept, in order. */
+  List<String> all() {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(f -> String.valueOf(f.getFileName()))
+          .filter(name -> NAME.matcher(name).matches())
+          .sorted()
+          .toList();
     } catch (IOException e) {
       throw new LedgerException(
-          "The original " + sha256 + " in the ledger cannot be read: " + e.getMessage(), e);
+          "The originals " + folder + " cannot be listed: " + DurableFiles.why(e), e);
     }
-    if (!sha256(bytes).equals(sha256)) {
-      throw new LedgerException(
-          "The original "
-              + sha256
-              + " in the ledger is damaged: its content no longer matches its name. Put it back"
-              + " from a backup, or delete it and put the report into the inbox again.");
-    }
-    return bytes;
   }
 
   /** SHA-256 in lower-case hex. */

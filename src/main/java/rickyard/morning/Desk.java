@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseQuestion;
 import rickyard.core.forage.Answer;
@@ -22,7 +23,7 @@ import rickyard.intake.isolate.IsolatedIntake;
 import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.MorningRow;
-import rickyard.ledger.OfficeLock;
+import rickyard.ledger.Mornings;
 
 /**
  * An office laid open for one question, without a morning being run: what is in the inbox and what
@@ -33,97 +34,76 @@ final class Desk {
   private final Pipeline pipeline;
   private final SettledMorning morning;
   private final Judged judged;
-  private final List<HorseQuestion> horseQuestions;
 
-  private Desk(
-      Inputs inputs, Pipeline pipeline, FilesInHand files, List<HorseQuestion> horseQuestions) {
+  private Desk(Inputs inputs, Pipeline pipeline, FilesInHand files) {
     this.inputs = inputs;
-    this.horseQuestions = List.copyOf(horseQuestions);
     this.pipeline = pipeline;
     this.morning = pipeline.settle(files);
     this.judged = pipeline.judge(morning);
   }
 
-  static Desk open(OfficeFolders folders, Options options, LocalDate asOf) {
-    return open(folders, options, ledger -> asOf, asOf);
+  static Desk open(OfficeFolders folders, Options options, LocalDate asOf, Progress progress) {
+    return open(folders, options, ledger -> asOf, asOf, progress);
   }
 
   /** The desk as the last finished morning left it; of {@code today} where there was none. */
-  static Desk openLast(OfficeFolders folders, Options options, LocalDate today) {
+  static Desk openLast(OfficeFolders folders, Options options, LocalDate today, Progress progress) {
     return open(
         folders,
         options,
-        ledger -> ledger.lastFinished().map(MorningRow::asOf).orElse(today),
-        today);
+        ledger -> ledger.mornings().lastFinished().map(MorningRow::asOf).orElse(today),
+        today,
+        progress);
   }
 
   private static Desk open(
       OfficeFolders folders,
       Options options,
       Function<Ledger, LocalDate> asOf,
-      LocalDate otherwise) {
+      LocalDate otherwise,
+      Progress progress) {
     folders.check();
-    if (!Files.isDirectory(folders.ledger().resolve("db"))) {
+    if (!remembers(folders)) {
       Inputs inputs = Inputs.load(folders, otherwise, Optional.empty());
-      try (IsolatedIntake intake = inputs.intake(1, Progress.silent())) {
+      try (IsolatedIntake intake = inputs.readers().intake(1, Progress.silent())) {
         FilesInHand files = inHand(inputs, intake, new TreeMap<>(), new HashMap<>());
-        return new Desk(inputs, new Pipeline(inputs, options, Memory.empty()), files, List.of());
+        return new Desk(inputs, new Pipeline(inputs, options, Memory.empty()), files);
       }
     }
-    try (OfficeLock lock =
-            OfficeLock.take(folders.ledger())
-                .orElseThrow(
-                    () -> new OfficeHeldException("A run holds this office; wait for its end."));
-        Ledger ledger = Ledger.open(folders.ledger())) {
-      return open(folders, options, asOf.apply(ledger), ledger);
-    }
+    return new OfficeLedger(folders, progress)
+        .with(() -> {}, ledger -> open(folders, options, asOf.apply(ledger), ledger));
+  }
+
+  private static boolean remembers(OfficeFolders folders) {
+    return Stream.of("db", "journal", "originals")
+        .anyMatch(part -> Files.exists(folders.ledger().resolve(part)));
   }
 
   private static Desk open(OfficeFolders folders, Options options, LocalDate asOf, Ledger ledger) {
-    Inputs inputs = Inputs.load(folders, asOf, ledger.lastJournal());
-    try (IsolatedIntake intake = inputs.intake(1, Progress.silent())) {
+    Inputs inputs = Inputs.load(folders, asOf, ledger.mornings().lastJournal());
+    try (IsolatedIntake intake = inputs.readers().intake(1, Progress.silent())) {
       return open(inputs, options, ledger, intake);
     }
   }
 
   private static Desk open(Inputs inputs, Options options, Ledger ledger, InboxReader intake) {
-    int next = ledger.lastFinished().map(m -> m.number() + 1).orElse(1);
-    String reader = inputs.readerDigest();
+    int next = ledger.mornings().lastFinished().map(m -> m.number() + 1).orElse(1);
+    String reader = inputs.readers().digest();
     SortedMap<String, FilesInHand.FirstSeen> first = new TreeMap<>();
     Map<String, ReadFile> read = new HashMap<>();
-    for (Ledger.Seen seen : ledger.seenBefore(next)) {
+    for (Mornings.Seen seen : ledger.mornings().seenBefore(next)) {
       first.putIfAbsent(seen.sha256(), new FilesInHand.FirstSeen(seen.path(), seen.on(), true));
       read.computeIfAbsent(
           seen.sha256(),
           hash ->
               ledger
+                  .results()
                   .reading(hash, reader, ReadFile.class)
                   .orElseGet(() -> intake.read(ledger.originals().read(hash), seen.path())));
     }
     FilesInHand files = inHand(inputs, intake, first, read);
     Pipeline pipeline = new Pipeline(inputs, options, Memory.before(ledger, next));
-    return new Desk(inputs, pipeline, files, horseQuestions(ledger, inputs, pipeline));
-  }
-
-  /** What the last finished morning asked about horses and nobody has answered since. */
-  private static List<HorseQuestion> horseQuestions(
-      Ledger ledger, Inputs inputs, Pipeline pipeline) {
-    Set<String> answered =
-        inputs.registers().office().answers().stream()
-            .map(Answer::questionId)
-            .collect(Collectors.toSet());
-    SortedMap<String, HorseQuestion> open = new TreeMap<>();
-    ledger
-        .lastFinished()
-        .ifPresent(
-            last ->
-                pipeline.horseIds().stream()
-                    .map(h -> ledger.stage(last.number(), "advice:" + h, HorseAdvice.class))
-                    .flatMap(Optional::stream)
-                    .flatMap(a -> a.questions().stream())
-                    .filter(q -> !answered.contains(q.id()))
-                    .forEach(q -> open.putIfAbsent(q.id(), q)));
-    return List.copyOf(open.values());
+    return new Desk(inputs, pipeline, files);
   }
 
   private static FilesInHand inHand(
@@ -180,8 +160,28 @@ final class Desk {
     return judged;
   }
 
+  /** What the last finished morning asked about horses and nobody has answered since. */
   List<HorseQuestion> horseQuestions() {
-    return horseQuestions;
+    Set<String> answered =
+        inputs.registers().office().answers().stream()
+            .map(Answer::questionId)
+            .collect(Collectors.toSet());
+    List<String> horses = pipeline.horseIds();
+    SortedMap<String, HorseQuestion> open = new TreeMap<>();
+    asked(horses)
+        .forEach(
+            (horse, questions) ->
+                questions.stream()
+                    .filter(q -> horses.contains(horse) && !answered.contains(q.id()))
+                    .forEach(q -> open.putIfAbsent(q.id(), q)));
+    return List.copyOf(open.values());
+  }
+
+  private SortedMap<String, List<HorseQuestion>> asked(List<String> horses) {
+    return pipeline
+        .memory()
+        .asked()
+        .orElseGet(() -> Pipeline.asked(horses.stream().map(this::advise).toList()));
   }
 
   Pipeline pipeline() {

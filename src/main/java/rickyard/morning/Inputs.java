@@ -1,7 +1,6 @@
 package rickyard.morning;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -12,10 +11,6 @@ import java.util.TreeSet;
 import rickyard.intake.arrive.Arrival;
 import rickyard.intake.arrive.Inventory;
 import rickyard.intake.grid.ReadLimits;
-import rickyard.intake.grid.ocr.Recogniser;
-import rickyard.intake.isolate.ChildSetup;
-import rickyard.intake.isolate.IsolatedIntake;
-import rickyard.intake.isolate.ProcessLimits;
 import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.JournalEntry;
 import rickyard.ledger.Ledger;
@@ -81,7 +76,7 @@ record Inputs(
 
   /** Keeps the bytes of a file; one that changed since the inventory gets a problem instead. */
   ArrivalRow keep(ArrivalRow row, Originals originals) {
-    if (originals.has(row.sha256())) {
+    if (originals.has(row.sha256(), row.bytes())) {
       return row;
     }
     Arrival arrival =
@@ -100,27 +95,9 @@ record Inputs(
                 row.path(), row.sha256(), row.bytes(), problem.code(), problem.sentence()));
   }
 
-  /**
-   * The reader of documents, in processes of its own; the caller closes it.
-   *
-   * @param most documents read at a time
-   * @param progress told how far a long file is
-   */
-  IsolatedIntake intake(int most, Progress progress) {
-    return new IsolatedIntake(
-        new ChildSetup(tables.dictionary(), ReadLimits.DEFAULT).withRecogniser(recogniser()),
-        ProcessLimits.DEFAULT,
-        most,
-        name -> new LongFile(name, progress));
-  }
-
-  /** The machine's text recogniser, looked up once for all mornings of this process. */
-  private static Optional<Recogniser> recogniser() {
-    return Machine.RECOGNISER;
-  }
-
-  private static final class Machine {
-    static final Optional<Recogniser> RECOGNISER = Recogniser.find();
+  /** What reads the documents. */
+  Readers readers() {
+    return new Readers(tables.dictionary());
   }
 
   private static ArrivalRow row(Arrival arrival) {
@@ -145,19 +122,9 @@ record Inputs(
 
   /** Whether a file is there that this reader has not read yet. */
   boolean hasUnread(Ledger ledger) {
-    String digest = readerDigest();
+    String digest = readers().digest();
     return arrivals.stream()
-        .anyMatch(a -> a.problemCode().isEmpty() && !ledger.hasReading(a.sha256(), digest));
-  }
-
-  /** {@link #reader()} as the ledger keeps it. */
-  String readerDigest() {
-    return Originals.sha256(reader().getBytes(StandardCharsets.UTF_8));
-  }
-
-  /** What makes one reader another: cached readings of another reader are not used. */
-  String reader() {
-    String ocr = recogniser().map(Recogniser::identity).orElse("no ocr");
-    return Program.identity() + " " + tables.dictionary().digest() + " " + ocr;
+        .anyMatch(
+            a -> a.problemCode().isEmpty() && !ledger.results().hasReading(a.sha256(), digest));
   }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.ledger.MorningRow;
 import rickyard.ledger.Originals;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -36,18 +37,32 @@ record Manifest(SortedMap<String, String> files) {
 
   /** The manifest of the folder's run.json; empty if there is none that can be read. */
   static Optional<Manifest> read(Path out) {
+    SortedMap<String, String> found = new TreeMap<>();
+    json(out)
+        .ifPresent(
+            run ->
+                run.path("files")
+                    .properties()
+                    .forEach(e -> found.put(e.getKey(), e.getValue().asString())));
+    return found.isEmpty() ? Optional.empty() : Optional.of(new Manifest(found));
+  }
+
+  private static Optional<JsonNode> json(Path out) {
     Path run = out.resolve(RUN);
     if (!Files.isRegularFile(run, LinkOption.NOFOLLOW_LINKS)) {
       return Optional.empty();
     }
     try {
-      JsonNode files = JSON.readTree(Files.readString(run, StandardCharsets.UTF_8)).path("files");
-      SortedMap<String, String> found = new TreeMap<>();
-      files.properties().forEach(e -> found.put(e.getKey(), e.getValue().asString()));
-      return found.isEmpty() ? Optional.empty() : Optional.of(new Manifest(found));
+      return Optional.of(JSON.readTree(Files.readString(run, StandardCharsets.UTF_8)));
     } catch (IOException | JacksonException e) {
       return Optional.empty();
     }
+  }
+
+  /** Whether a folder holds exactly what a morning published. */
+  static boolean isWholeOf(Path out, MorningRow morning) {
+    return json(out).filter(run -> RunJson.isOf(run, morning)).isPresent()
+        && read(out).filter(manifest -> manifest.isWhole(out)).isPresent();
   }
 
   /** Whether every file is there with its hash. */

@@ -1,11 +1,14 @@
 package rickyard.morning;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.advice.DietSummary;
+import rickyard.core.advice.HorseQuestion;
 import rickyard.core.forage.LayoutBook;
 import rickyard.ledger.JournalEntry;
 import rickyard.ledger.Ledger;
@@ -21,12 +24,15 @@ import tools.jackson.databind.json.JsonMapper;
  * @param lots for each lot the word of each limit
  * @param reports for each lot the documents that its analysis in force came from, sorted and joined
  * @param layouts the layouts of reports that were read without a question left open
+ * @param asked what was asked about each horse, where anything was; empty in a journal of an
+ *     earlier version, which did not keep it
  */
 record Memory(
     SortedMap<String, DietSummary> diets,
     SortedMap<String, SortedMap<String, String>> lots,
     SortedMap<String, String> reports,
-    LayoutBook layouts) {
+    LayoutBook layouts,
+    Optional<SortedMap<String, List<HorseQuestion>>> asked) {
 
   private static final JsonMapper JSON =
       JsonMapper.builder().enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY).build();
@@ -37,6 +43,7 @@ record Memory(
     reports = copy(reports);
     // A journal of an earlier version remembers no layouts.
     layouts = Objects.requireNonNullElseGet(layouts, LayoutBook::empty);
+    asked = Objects.requireNonNullElseGet(asked, Optional::empty);
   }
 
   private static <T> SortedMap<String, T> copy(Map<String, T> map) {
@@ -44,7 +51,12 @@ record Memory(
   }
 
   static Memory empty() {
-    return new Memory(new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), LayoutBook.empty());
+    return new Memory(
+        new TreeMap<>(),
+        new TreeMap<>(),
+        new TreeMap<>(),
+        LayoutBook.empty(),
+        Optional.of(new TreeMap<>()));
   }
 
   /** What the morning before this one ended with; nothing on a first morning. */

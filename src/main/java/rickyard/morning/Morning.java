@@ -1,18 +1,16 @@
 package rickyard.morning;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import rickyard.intake.isolate.IsolatedIntake;
-import rickyard.ledger.ArrivalRow;
-import rickyard.ledger.DurableFiles;
+import rickyard.intake.isolate.ReaderUnavailableException;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.LedgerException;
 import rickyard.ledger.MorningRow;
-import rickyard.ledger.OfficeLock;
+import rickyard.ledger.Mornings;
 
 /** One run of an office: takes it, finds out which morning this is, and brings it to its end. */
 public final class Morning {
@@ -53,33 +51,17 @@ public final class Morning {
    * @throws UsageException if the date lies before the last finished morning
    */
   public MorningEnd run(Optional<LocalDate> chosen, LocalDate today) {
-    makeLedgerFolder();
-    try (OfficeLock lock =
-        OfficeLock.take(folders.ledger())
-            .orElseThrow(
-                () ->
-                    new OfficeHeldException(
-                        "Another run holds this office; wait until it has ended."))) {
-      openLog.accept(folders.ledger());
-      try (Ledger ledger = Ledger.open(folders.ledger())) {
-        return run(ledger, chosen, today);
-      }
-    }
-  }
-
-  private void makeLedgerFolder() {
-    try {
-      DurableFiles.privateFolder(folders.ledger());
-    } catch (IOException e) {
-      throw new LedgerException("The ledger folder cannot be made: " + e.getMessage(), e);
-    }
+    return new OfficeLedger(folders, progress)
+        .with(() -> openLog.accept(folders.ledger()), ledger -> run(ledger, chosen, today));
   }
 
   private MorningEnd run(Ledger ledger, Optional<LocalDate> chosen, LocalDate today) {
-    Optional<MorningRow> last = ledger.lastFinished();
-    Optional<MorningRow> unfinished = ledger.unfinished();
+    finishPublished(ledger.mornings());
+    Mornings mornings = ledger.mornings();
+    Optional<MorningRow> last = mornings.lastFinished();
+    Optional<MorningRow> unfinished = mornings.unfinished().map(Mornings.Unfinished::morning);
     LocalDate asOf = date(chosen, today, last, unfinished);
-    Inputs inputs = Inputs.load(folders, asOf, ledger.lastJournal());
+    Inputs inputs = Inputs.load(folders, asOf, mornings.lastJournal());
     progress.line(
         "arrive   "
             + Words.count(inputs.arrivals().size(), "file")
@@ -100,19 +82,20 @@ public final class Morning {
     boolean resumed = unfinished.filter(m -> m.identity().equals(identity.identity())).isPresent();
     if (resumed) {
       progress.line("resume   the morning of " + asOf + " was interrupted; going on with it");
-    } else {
-      unfinished.ifPresent(m -> ledger.forget(m.number()));
-      ledger.begin(
-          new MorningRow(number, asOf, identity.identity(), identity.content(), false),
-          inputs.arrivals());
     }
-    try (IsolatedIntake intake = inputs.intake(workers, progress)) {
+    MorningRow morning =
+        new MorningRow(number, asOf, identity.identity(), identity.content(), false);
+    boolean goesOn = resumed && mornings.isIndexed(morning);
+    if (!goesOn) {
+      mornings.begin(morning, inputs.arrivals(), out.toAbsolutePath().toString());
+    }
+    try (IsolatedIntake intake = inputs.readers().intake(workers, progress)) {
       if (inputs.hasUnread(ledger)) {
         intake.warm();
       }
       MorningWork work =
           new MorningWork(ledger, inputs, options, number, identity, out, intake, progress);
-      new MorningJob(ledger).run(identity.identity(), resumed, work, workers);
+      run(ledger, identity.identity(), goesOn, work);
       return new MorningEnd(inputs.asOf(), out, false, work.endLines());
     }
   }
@@ -134,9 +117,53 @@ public final class Morning {
     return asOf;
   }
 
+  /**
+   * Runs the job. What an interrupted run left of it lies in the database alone: where going on
+   * with it fails, or ends without outputs, that may be to blame.
+   */
+  private void run(Ledger ledger, String identity, boolean resumed, MorningWork work) {
+    try {
+      new MorningJob(ledger).run(identity, resumed, work, workers);
+    } catch (RuntimeException failure) {
+      if (resumed && !progress.isStopping() && !isOwn(failure)) {
+        throw new IndexFaultException("an interrupted job cannot be gone on with", failure);
+      }
+      throw failure;
+    }
+    if (!work.isPublished()) {
+      throw new IndexFaultException("the job ended without outputs");
+    }
+  }
+
+  private static boolean isOwn(RuntimeException failure) {
+    Throwable cause = failure instanceof MorningFailedException ? failure.getCause() : failure;
+    return cause instanceof LedgerException
+        || cause instanceof UsageException
+        || cause instanceof ReaderUnavailableException;
+  }
+
+  /**
+   * A run can be killed after its last output and before the ledger knows: then people may have
+   * acted on it and emptied the inbox, and it counts as finished.
+   */
+  private void finishPublished(Mornings mornings) {
+    mornings
+        .unfinished()
+        .filter(u -> !u.out().isEmpty() && Manifest.isWholeOf(Path.of(u.out()), u.morning()))
+        .filter(u -> mornings.isJournaled(u.morning()))
+        .ifPresent(
+            u -> {
+              mornings.finish(u.morning().number());
+              progress.line(
+                  "resume   the morning of "
+                      + u.morning().asOf()
+                      + " was interrupted after its last output; it counts as finished");
+            });
+  }
+
   /** Nothing is new: what is missing from the outputs is published again, nothing else happens. */
   private MorningEnd again(Ledger ledger, Inputs inputs, MorningRow last, Path out) {
-    if (Manifest.read(out).filter(m -> m.isWhole(out)).isPresent()) {
+    if (Manifest.isWholeOf(out, last)) {
       return new MorningEnd(
           last.asOf(),
           out,
@@ -145,15 +172,13 @@ public final class Morning {
     }
     progress.line("publish  outputs are missing or were changed; publishing them again");
     MorningIdentity same = new MorningIdentity(last.content(), last.identity());
-    try (IsolatedIntake intake = inputs.intake(workers, progress)) {
+    try (IsolatedIntake intake = inputs.readers().intake(workers, progress)) {
       MorningWork work =
           new MorningWork(ledger, inputs, options, last.number(), same, out, intake, progress);
       if (work.isComputed()) {
         work.publish();
       } else {
-        List<ArrivalRow> arrivals = ledger.arrivals(last.number());
-        ledger.begin(last, arrivals);
-        new MorningJob(ledger).run(last.identity(), false, work, workers);
+        run(ledger, last.identity(), false, work);
       }
       return new MorningEnd(last.asOf(), out, true, work.endLines());
     }

@@ -15,7 +15,7 @@ import rickyard.intake.ReadFile;
 import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.JournalEntry;
 import rickyard.ledger.Ledger;
-import rickyard.ledger.LedgerException;
+import rickyard.ledger.Mornings;
 import rickyard.registers.RegisterFile;
 import rickyard.report.Outputs;
 import rickyard.report.view.MorningView;
@@ -42,6 +42,7 @@ final class MorningWork {
   private Optional<SettledMorning> settled = Optional.empty();
   private Optional<Judged> judged = Optional.empty();
   private List<String> endLines = List.of();
+  private boolean published;
   private final long started = System.nanoTime();
 
   MorningWork(
@@ -61,17 +62,17 @@ final class MorningWork {
     this.out = out;
     this.progress = progress;
     this.intake = intake;
-    this.reader = inputs.readerDigest();
+    this.reader = inputs.readers().digest();
     this.pipeline = new Pipeline(inputs, options, Memory.before(ledger, number));
   }
 
   /** Keeps the bytes of everything that arrived; a file that changed meanwhile gets a problem. */
   void arrive() {
     List<ArrivalRow> rows = new ArrayList<>();
-    for (ArrivalRow row : ledger.arrivals(number)) {
+    for (ArrivalRow row : ledger.mornings().arrivals(number)) {
       rows.add(row.problemCode().isEmpty() ? inputs.keep(row, ledger.originals()) : row);
     }
-    ledger.replaceArrivals(number, rows);
+    ledger.mornings().replaceArrivals(number, rows);
     progress.line("keep     " + Words.count(kept(rows), "original") + " in the ledger");
   }
 
@@ -82,7 +83,7 @@ final class MorningWork {
   /** Places in the inventory that one part reads; equal bytes fall into one part. */
   List<Integer> documentsOf(int part) {
     List<Integer> found = new ArrayList<>();
-    List<ArrivalRow> rows = ledger.arrivals(number);
+    List<ArrivalRow> rows = ledger.mornings().arrivals(number);
     for (int i = 0; i < rows.size(); i++) {
       ArrivalRow row = rows.get(i);
       if (row.problemCode().isEmpty()
@@ -94,8 +95,8 @@ final class MorningWork {
   }
 
   ReadResult read(int seq) {
-    ArrivalRow row = ledger.arrival(number, seq);
-    boolean known = ledger.hasReading(row.sha256(), reader);
+    ArrivalRow row = ledger.mornings().arrival(number, seq);
+    boolean known = ledger.results().hasReading(row.sha256(), reader);
     Optional<ReadFile> file =
         known
             ? Optional.empty()
@@ -105,7 +106,7 @@ final class MorningWork {
   }
 
   void keepReading(ReadResult result) {
-    result.file().ifPresent(file -> ledger.keepReading(result.sha256(), reader, file));
+    result.file().ifPresent(file -> ledger.results().keepReading(result.sha256(), reader, file));
   }
 
   /** Settles what belongs to what and what is in force, over all documents ever kept. */
@@ -132,13 +133,22 @@ final class MorningWork {
   }
 
   void keepAdvice(List<HorseAdvice> advice) {
-    advice.forEach(a -> ledger.keepStage(number, ADVICE + a.horse(), a));
+    advice.forEach(
+        a -> ledger.results().keepStep(number, identity.identity(), ADVICE + a.horse(), a));
   }
 
   /** Whether every step before publishing has left its result. */
   boolean isComputed() {
-    return horses().stream()
-        .allMatch(h -> ledger.stage(number, ADVICE + h, HorseAdvice.class).isPresent());
+    return horses().stream().allMatch(h -> kept(h).isPresent());
+  }
+
+  private Optional<HorseAdvice> kept(String horse) {
+    return ledger.results().step(number, identity.identity(), ADVICE + horse, HorseAdvice.class);
+  }
+
+  /** Whether the outputs are there; what the job says of itself is not enough. */
+  boolean isPublished() {
+    return published;
   }
 
   /** Settling and judging are functions of the cached readings: a restart does them again. */
@@ -158,10 +168,10 @@ final class MorningWork {
 
   /** This morning's files and every document of earlier mornings, with what they say. */
   private FilesInHand filesInHand() {
-    List<ArrivalRow> rows = ledger.arrivals(number);
+    List<ArrivalRow> rows = ledger.mornings().arrivals(number);
     SortedMap<String, FilesInHand.FirstSeen> first = new TreeMap<>();
     Map<String, ReadFile> read = new HashMap<>();
-    for (Ledger.Seen seen : ledger.seenBefore(number)) {
+    for (Mornings.Seen seen : ledger.mornings().seenBefore(number)) {
       first.putIfAbsent(seen.sha256(), new FilesInHand.FirstSeen(seen.path(), seen.on(), true));
       take(seen.sha256(), read);
     }
@@ -178,13 +188,17 @@ final class MorningWork {
   private void take(String sha256, Map<String, ReadFile> read) {
     read.computeIfAbsent(
         sha256,
-        hash -> ledger.reading(hash, reader, ReadFile.class).orElseGet(() -> readAgain(hash)));
+        hash ->
+            ledger
+                .results()
+                .reading(hash, reader, ReadFile.class)
+                .orElseGet(() -> readAgain(hash)));
   }
 
   /** A reader that is new to a document reads the kept original again. */
   private ReadFile readAgain(String sha256) {
     ReadFile file = intake.read(ledger.originals().read(sha256), sha256);
-    ledger.keepReading(sha256, reader, file);
+    ledger.results().keepReading(sha256, reader, file);
     return file;
   }
 
@@ -192,16 +206,16 @@ final class MorningWork {
   void publish() {
     List<HorseAdvice> advice = new ArrayList<>();
     for (String horse : horses()) {
-      advice.add(
-          ledger
-              .stage(number, ADVICE + horse, HorseAdvice.class)
-              .orElseThrow(() -> new LedgerException("The advice on " + horse + " is missing.")));
+      advice.add(kept(horse).orElseGet(() -> advise(horse)));
     }
     MorningView view =
         new ViewMaker(inputs, options, pipeline.memory(), settled(), judged(), advice).view();
     // First the index, then the truth: where the journal has a morning, the index has it too.
     ledger.checkpoint();
-    ledger.journal().write(journal(advice));
+    requireOriginals();
+    if (!ledger.mornings().isFinished(number)) {
+      ledger.journal().write(journal(advice));
+    }
     SortedMap<String, byte[]> outputs = new TreeMap<>(Outputs.of(view, options.outputs()));
     if (options.outputs().contains(Outputs.DATA)) {
       outputs.putAll(new Drafts(settled(), inputs).files(view.questions()));
@@ -209,8 +223,20 @@ final class MorningWork {
     }
     byte[] run = RunJson.bytes(inputs, identity, view, Manifest.of(outputs), started);
     new Publisher(out).publish(outputs, run);
-    ledger.finish(number);
+    if (!ledger.mornings().isFinished(number)) {
+      ledger.mornings().finish(number);
+    }
     endLines = EndLines.of(view, out);
+    published = true;
+  }
+
+  /** No report counts whose bytes are not kept, whatever the database says of earlier steps. */
+  private void requireOriginals() {
+    for (ArrivalRow row : ledger.mornings().arrivals(number)) {
+      if (row.problemCode().isEmpty() && !ledger.originals().has(row.sha256(), row.bytes())) {
+        ledger.originals().read(row.sha256());
+      }
+    }
   }
 
   private JournalEntry journal(List<HorseAdvice> advice) {
@@ -225,7 +251,7 @@ final class MorningWork {
         identity.identity(),
         identity.content(),
         Program.version(),
-        ledger.arrivals(number),
+        ledger.mornings().arrivals(number),
         registers,
         pipeline.remember(settled(), judged(), advice).toJson());
   }

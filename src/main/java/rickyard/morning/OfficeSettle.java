@@ -49,12 +49,13 @@ public final class OfficeSettle {
    * Lays the office open as the last finished morning left it, with what has come since.
    *
    * @param today the day where no morning was finished yet
+   * @param progress told what had to be mended in the ledger
    * @throws OfficeHeldException if a run holds the office
    * @throws rickyard.tables.UnusableTablesException if a register cannot be used
    */
-  public static OfficeSettle open(OfficeFolders folders, LocalDate today) {
+  public static OfficeSettle open(OfficeFolders folders, LocalDate today, Progress progress) {
     Options options = new Options("kg", new TreeSet<>());
-    return new OfficeSettle(folders, Desk.openLast(folders, options, today));
+    return new OfficeSettle(folders, Desk.openLast(folders, options, today, progress));
   }
 
   /** The questions that are open now: those about reports in the order of the page, then horses. */

@@ -18,9 +18,11 @@ public final class OfficeSort {
    * The lots as lines of at most 80 columns where ids are short.
    *
    * @param group only how the lots stand for this group
+   * @param progress told what had to be mended in the ledger
    */
-  public static List<String> of(OfficeFolders folders, LocalDate asOf, Optional<String> group) {
-    Desk desk = Desk.open(folders, new Options("kg", new java.util.TreeSet<>()), asOf);
+  public static List<String> of(
+      OfficeFolders folders, LocalDate asOf, Optional<String> group, Progress progress) {
+    Desk desk = Desk.open(folders, new Options("kg", new java.util.TreeSet<>()), asOf, progress);
     group.ifPresent(g -> requireGroup(desk, g));
     Places places = new Places(desk.morning().files());
     List<LotRow> rows =

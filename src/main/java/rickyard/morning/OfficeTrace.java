@@ -39,11 +39,16 @@ public final class OfficeTrace {
    *
    * @param name a lot or a horse
    * @param quantity an analyte code such as NSC_WSC; empty for what the limits ask
+   * @param progress told what had to be mended in the ledger
    * @throws UsageException if no lot and no horse has this name
    */
   public static List<String> of(
-      OfficeFolders folders, LocalDate asOf, String name, Optional<String> quantity) {
-    Desk desk = Desk.open(folders, new Options("kg", new TreeSet<>()), asOf);
+      OfficeFolders folders,
+      LocalDate asOf,
+      String name,
+      Optional<String> quantity,
+      Progress progress) {
+    Desk desk = Desk.open(folders, new Options("kg", new TreeSet<>()), asOf, progress);
     OfficeTrace trace = new OfficeTrace(desk);
     Optional<AnalyteCode> code = quantity.map(OfficeTrace::code);
     Optional<Horse> horse = desk.inputs().registers().office().findHorse(name);

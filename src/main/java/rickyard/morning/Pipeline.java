@@ -16,6 +16,7 @@ import rickyard.core.advice.Consumption;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseAdviser;
+import rickyard.core.advice.HorseQuestion;
 import rickyard.core.advice.Larder;
 import rickyard.core.advice.TracedDiet;
 import rickyard.core.forage.AccountedAnalysis;
@@ -317,6 +318,20 @@ final class Pipeline {
                 reports.put(entry.subject(), documents(entry));
               }
             });
-    return new Memory(diets, lots, reports, memory.layouts().after(morning.settled().layouts()));
+    return new Memory(
+        diets,
+        lots,
+        reports,
+        memory.layouts().after(morning.settled().layouts()),
+        Optional.of(asked(advice)));
+  }
+
+  /** What advice asks about each horse, where it asks anything. */
+  static SortedMap<String, List<HorseQuestion>> asked(List<HorseAdvice> advice) {
+    SortedMap<String, List<HorseQuestion>> asked = new TreeMap<>();
+    advice.stream()
+        .filter(a -> !a.questions().isEmpty())
+        .forEach(a -> asked.put(a.horse(), a.questions()));
+    return asked;
   }
 }

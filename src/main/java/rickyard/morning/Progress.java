@@ -8,6 +8,11 @@ public interface Progress {
   /** Part of a long stage is done. */
   void step(String stage, int done, int total);
 
+  /** Whether the run was asked to end; what it does now may fail for that reason alone. */
+  default boolean isStopping() {
+    return false;
+  }
+
   /** Says nothing. */
   static Progress silent() {
     return new Progress() {

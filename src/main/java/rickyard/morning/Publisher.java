@@ -1,6 +1,7 @@
 package rickyard.morning;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -31,7 +32,7 @@ final class Publisher {
    */
   void publish(SortedMap<String, byte[]> outputs, byte[] run) {
     try {
-      Files.createDirectories(out);
+      DurableFiles.folder(out);
       wipeTemporary();
       Manifest before = Manifest.read(out).orElse(new Manifest(new java.util.TreeMap<>()));
       Manifest now = Manifest.of(outputs);
@@ -48,14 +49,20 @@ final class Publisher {
       DurableFiles.write(out.resolve(Manifest.RUN), run);
     } catch (IOException e) {
       throw new LedgerException(
-          "The outputs cannot be written to " + out + ": " + e.getMessage(), e);
+          "The outputs cannot be written to " + at(e) + ": " + DurableFiles.why(e), e);
     }
+  }
+
+  private String at(IOException e) {
+    return e instanceof FileSystemException f && f.getFile() != null
+        ? f.getFile().replace(DurableFiles.TEMPORARY, "")
+        : out.toString();
   }
 
   private void remove(String path) throws IOException {
     Path file = out.resolve(path).normalize();
     if (file.startsWith(out.normalize()) && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-      Files.delete(file);
+      DurableFiles.delete(file);
     }
   }
 

@@ -4,10 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
+import rickyard.ledger.MorningRow;
 import rickyard.report.view.Counts;
 import rickyard.report.view.MorningView;
 import rickyard.tables.TableFile;
 import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -22,7 +24,7 @@ final class RunJson {
   static byte[] bytes(
       Inputs inputs, MorningIdentity identity, MorningView view, Manifest manifest, long started) {
     Map<String, Object> run = new LinkedHashMap<>();
-    run.put("run_id", identity.identity().substring(0, ID_LENGTH));
+    run.put("run_id", id(identity.identity()));
     run.put("as_of", inputs.asOf().toString());
     run.put("inputs_sha256", identity.content());
     run.put("tables", tables(inputs));
@@ -35,6 +37,16 @@ final class RunJson {
     } catch (JacksonException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** Whether a run.json speaks of a morning. */
+  static boolean isOf(JsonNode run, MorningRow morning) {
+    return run.path("run_id").asString("").equals(id(morning.identity()))
+        && run.path("inputs_sha256").asString("").equals(morning.content());
+  }
+
+  private static String id(String identity) {
+    return identity.substring(0, Math.min(ID_LENGTH, identity.length()));
   }
 
   private static Map<String, Object> tables(Inputs inputs) {

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rickyard.ledger.OfficeLock;
 import rickyard.morning.OfficeFolders;
 import rickyard.morning.OfficeSettle;
+import rickyard.morning.Progress;
 
 /** The questions of a small office, talked through. */
 class SettleTalkTest {
@@ -46,7 +47,7 @@ class SettleTalkTest {
   }
 
   private OfficeSettle open() {
-    return OfficeSettle.open(OfficeFolders.of(office), DAY);
+    return OfficeSettle.open(OfficeFolders.of(office), DAY, Progress.silent());
   }
 
   private String talk(String typed) throws IOException {

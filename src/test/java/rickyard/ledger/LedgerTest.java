@@ -2,12 +2,9 @@ package rickyard.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -27,13 +24,15 @@ class LedgerTest {
 
   @BeforeEach
   void aMorningIsFinished() {
-    try (Ledger ledger = Ledger.open(folder)) {
-      ledger.begin(new MorningRow(1, DAY, "id-1", "content-1", false), List.of(ARRIVAL));
+    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+      ledger
+          .mornings()
+          .begin(new MorningRow(1, DAY, "id-1", "content-1", false), List.of(ARRIVAL), "out");
       ledger.originals().keep(HASH, BYTES);
-      ledger.keepReading(HASH, "reader-1", "what it says");
-      ledger.keepStage(1, "settled", "a result");
+      ledger.results().keepReading(HASH, "reader-1", "what it says");
+      ledger.results().keepStep(1, "id-1", "settled", "a result");
       ledger.journal().write(entry(1));
-      ledger.finish(1);
+      ledger.mornings().finish(1);
     }
   }
 
@@ -51,18 +50,21 @@ class LedgerTest {
   }
 
   private static List<String> hashes(Ledger ledger, int before) {
-    return ledger.seenBefore(before).stream().map(Ledger.Seen::sha256).toList();
+    return ledger.mornings().seenBefore(before).stream().map(Mornings.Seen::sha256).toList();
   }
 
   @Test
   void aFinishedMorningIsRememberedWithItsInventoryReadingsAndResults() {
-    try (Ledger ledger = Ledger.open(folder)) {
+    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
       assertEquals(
-          Optional.of(new MorningRow(1, DAY, "id-1", "content-1", true)), ledger.lastFinished());
-      assertEquals(List.of(ARRIVAL), ledger.arrivals(1));
-      assertEquals(ARRIVAL, ledger.arrival(1, 0));
-      assertEquals(Optional.of("what it says"), ledger.reading(HASH, "reader-1", String.class));
-      assertEquals(Optional.of("a result"), ledger.stage(1, "settled", String.class));
+          Optional.of(new MorningRow(1, DAY, "id-1", "content-1", true)),
+          ledger.mornings().lastFinished());
+      assertEquals(List.of(ARRIVAL), ledger.mornings().arrivals(1));
+      assertEquals(ARRIVAL, ledger.mornings().arrival(1, 0));
+      assertEquals(
+          Optional.of("what it says"), ledger.results().reading(HASH, "reader-1", String.class));
+      assertEquals(
+          Optional.of("a result"), ledger.results().step(1, "id-1", "settled", String.class));
       assertEquals(List.of(HASH), hashes(ledger, 2));
       assertEquals(List.of(), hashes(ledger, 1));
     }
@@ -70,67 +72,24 @@ class LedgerTest {
 
   @Test
   void anotherReaderDoesNotSeeTheReading() {
-    try (Ledger ledger = Ledger.open(folder)) {
-      assertTrue(ledger.hasReading(HASH, "reader-1"));
-      assertFalse(ledger.hasReading(HASH, "reader-2"));
+    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+      assertTrue(ledger.results().hasReading(HASH, "reader-1"));
+      assertFalse(ledger.results().hasReading(HASH, "reader-2"));
     }
   }
 
   @Test
-  void aDatabaseThatIsGoneIsIndexedAgainFromTheJournal() throws IOException {
-    Files.delete(folder.resolve("db").resolve("rickyard.mv.db"));
-
-    try (Ledger ledger = Ledger.open(folder)) {
-      assertEquals("id-1", ledger.lastFinished().orElseThrow().identity());
-      assertEquals(List.of(ARRIVAL), ledger.arrivals(1));
-      assertEquals(List.of(HASH), hashes(ledger, 2));
+  void aMorningThatWasBegunAndNotFinishedIsFound() {
+    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+      ledger
+          .mornings()
+          .begin(new MorningRow(2, DAY, "id-2", "content-2", false), List.of(ARRIVAL), "out");
     }
-  }
-
-  @Test
-  void aDatabaseThatIsDamagedIsPutAsideAndIndexedAgain() throws IOException {
-    Path file = folder.resolve("db").resolve("rickyard.mv.db");
-    byte[] bytes = Files.readAllBytes(file);
-    Files.write(file, java.util.Arrays.copyOf(bytes, 200));
-
-    try (Ledger ledger = Ledger.open(folder)) {
-      assertEquals("id-1", ledger.lastFinished().orElseThrow().identity());
-    }
-    assertTrue(Files.isDirectory(folder.resolve("db-damaged")));
-  }
-
-  @Test
-  void aMorningThatWasBegunAndNotFinishedIsFoundAndCanBeForgotten() {
-    try (Ledger ledger = Ledger.open(folder)) {
-      ledger.begin(new MorningRow(2, DAY, "id-2", "content-2", false), List.of(ARRIVAL));
-    }
-    try (Ledger ledger = Ledger.open(folder)) {
-      assertEquals(2, ledger.unfinished().orElseThrow().number());
-      ledger.forget(2);
-      assertEquals(Optional.empty(), ledger.unfinished());
-      assertEquals(1, ledger.lastFinished().orElseThrow().number());
-    }
-  }
-
-  @Test
-  void aDamagedJournalEntryIsNamedInAPlainSentence() throws IOException {
-    Files.writeString(folder.resolve("journal").resolve("2.json"), "{\"format\":1,");
-
-    LedgerException e = assertThrows(LedgerException.class, () -> Ledger.open(folder).close());
-
-    assertEquals(
-        "The journal file 2.json is damaged and cannot be read. Put it back from a backup of the"
-            + " ledger.",
-        e.getMessage());
-  }
-
-  @Test
-  void aDamagedOriginalIsNamedAndNeverUsed() throws IOException {
-    Files.writeString(folder.resolve("originals").resolve(HASH), "something else");
-
-    try (Ledger ledger = Ledger.open(folder)) {
-      LedgerException e = assertThrows(LedgerException.class, () -> ledger.originals().read(HASH));
-      assertTrue(String.valueOf(e.getMessage()).startsWith("The original " + HASH), e::toString);
+    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+      MorningRow unfinished = ledger.mornings().unfinished().orElseThrow().morning();
+      assertEquals(2, unfinished.number());
+      assertTrue(ledger.mornings().isIndexed(unfinished));
+      assertEquals(1, ledger.mornings().lastFinished().orElseThrow().number());
     }
   }
 

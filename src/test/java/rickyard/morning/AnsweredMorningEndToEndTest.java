@@ -76,7 +76,7 @@ class AnsweredMorningEndToEndTest {
   }
 
   private static void keep(Path office, String kind, String said) {
-    OfficeSettle settle = OfficeSettle.open(OfficeFolders.of(office), DAY);
+    OfficeSettle settle = OfficeSettle.open(OfficeFolders.of(office), DAY, Progress.silent());
     String id =
         settle.questions().stream()
             .filter(q -> q.kind().equals(kind))
@@ -94,7 +94,8 @@ class AnsweredMorningEndToEndTest {
             "Lot,FIELD-7\nMaterial,Grass hay\n" + FIGURES,
             "Lot,POND-2\nMaterial,Grass hay\n" + FIGURES.replace("7.0", "17.0"));
 
-    List<String> lines = OfficeSort.of(OfficeFolders.of(office), DAY, Optional.empty());
+    List<String> lines =
+        OfficeSort.of(OfficeFolders.of(office), DAY, Optional.empty(), Progress.silent());
 
     assertTrue(lines.get(1).startsWith("FIELD-7"), lines.toString());
     assertTrue(lines.get(1).contains("7.6"), lines.toString());
@@ -153,7 +154,11 @@ class AnsweredMorningEndToEndTest {
     assertEquals("settled", use.get("effect"));
     List<String> trace =
         OfficeTrace.of(
-            OfficeFolders.of(office), DAY.plusDays(1), "FIELD-7", Optional.of("NSC_WSC"));
+            OfficeFolders.of(office),
+            DAY.plusDays(1),
+            "FIELD-7",
+            Optional.of("NSC_WSC"),
+            Progress.silent());
     assertTrue(
         trace.stream()
             .anyMatch(
@@ -202,7 +207,12 @@ class AnsweredMorningEndToEndTest {
     assertEquals("FIELD-7 WSC", use.get("about"));
     assertEquals("17.0", use.get("answer"));
     List<String> trace =
-        OfficeTrace.of(OfficeFolders.of(office), DAY.plusDays(1), "FIELD-7", Optional.empty());
+        OfficeTrace.of(
+            OfficeFolders.of(office),
+            DAY.plusDays(1),
+            "FIELD-7",
+            Optional.empty(),
+            Progress.silent());
     assertTrue(
         trace.stream()
             .anyMatch(
@@ -237,12 +247,14 @@ class AnsweredMorningEndToEndTest {
         "horse_id,item,batch,amount,unit,fed,meals,prepared,since\n"
             + "pip,CHOP,M2602,4.8,kg,forage,3,dry,2026-02-01\n"
             + "pip,BAL,,0.26,kg,bucket,2,dry,2026-02-01\n");
-    List<String> before = OfficeTrace.of(OfficeFolders.of(office), DAY, "pip", Optional.of("WSC"));
+    List<String> before =
+        OfficeTrace.of(OfficeFolders.of(office), DAY, "pip", Optional.of("WSC"), Progress.silent());
     Files.writeString(
         office.resolve("inbox/certificate.csv"),
         "Sample,CHOP\nBatch,M2602\n" + FIGURES.replace("7.0", "9.4"));
 
-    List<String> after = OfficeTrace.of(OfficeFolders.of(office), DAY, "pip", Optional.of("WSC"));
+    List<String> after =
+        OfficeTrace.of(OfficeFolders.of(office), DAY, "pip", Optional.of("WSC"), Progress.silent());
 
     assertTrue(before.stream().anyMatch(l -> l.contains("feeds.csv")), before.toString());
     assertTrue(

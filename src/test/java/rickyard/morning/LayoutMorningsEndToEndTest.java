@@ -231,7 +231,12 @@ class LayoutMorningsEndToEndTest {
     assertEquals("answered", wsc.get("origin"));
     assertEquals("dm", wsc.get("basis"));
     List<String> trace =
-        OfficeTrace.of(OfficeFolders.of(office), DAY.plusDays(1), "A-2", Optional.of("WSC"));
+        OfficeTrace.of(
+            OfficeFolders.of(office),
+            DAY.plusDays(1),
+            "A-2",
+            Optional.of("WSC"),
+            Progress.silent());
     assertTrue(
         trace.stream()
             .anyMatch(l -> l.contains("answered by ruth") && l.contains("for layout brook vale")),

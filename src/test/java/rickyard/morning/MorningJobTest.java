@@ -13,6 +13,7 @@ import org.springframework.batch.core.job.JobInstance;
 import org.springframework.batch.core.job.parameters.JobParameters;
 import org.springframework.batch.infrastructure.item.ExecutionContext;
 import rickyard.ledger.Ledger;
+import rickyard.ledger.Rescue;
 
 class MorningJobTest {
   @TempDir Path folder;
@@ -21,7 +22,7 @@ class MorningJobTest {
 
   @BeforeEach
   void open() {
-    ledger = Ledger.open(folder);
+    ledger = Ledger.open(folder, Rescue.none());
     job = new MorningJob(ledger);
   }
 

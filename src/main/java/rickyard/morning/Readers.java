@@ -1,0 +1,49 @@
+package rickyard.morning;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import rickyard.intake.grid.ReadLimits;
+import rickyard.intake.grid.ocr.Recogniser;
+import rickyard.intake.interpret.Dictionary;
+import rickyard.intake.isolate.ChildSetup;
+import rickyard.intake.isolate.IsolatedIntake;
+import rickyard.intake.isolate.ProcessLimits;
+import rickyard.ledger.Originals;
+
+/**
+ * The readers of documents for one set of words.
+ *
+ * @param dictionary what laboratories call things
+ */
+record Readers(Dictionary dictionary) {
+
+  /**
+   * The reader of documents, in processes of its own; the caller closes it.
+   *
+   * @param most documents read at a time
+   * @param progress told how far a long file is
+   */
+  IsolatedIntake intake(int most, Progress progress) {
+    return new IsolatedIntake(
+        new ChildSetup(dictionary, ReadLimits.DEFAULT).withRecogniser(recogniser()),
+        ProcessLimits.DEFAULT,
+        most,
+        name -> new LongFile(name, progress));
+  }
+
+  /** What makes one reader another: cached readings of another reader are not used. */
+  String digest() {
+    String ocr = recogniser().map(Recogniser::identity).orElse("no ocr");
+    String reader = Program.identity() + " " + dictionary.digest() + " " + ocr;
+    return Originals.sha256(reader.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The machine's text recogniser, looked up once for all mornings of this process. */
+  private static Optional<Recogniser> recogniser() {
+    return Machine.RECOGNISER;
+  }
+
+  private static final class Machine {
+    static final Optional<Recogniser> RECOGNISER = Recogniser.find();
+  }
+}
