@@ -234,7 +234,8 @@ class JournalDamageTest {
     assertEquals(
         List.of("restore  The original " + file + " is missing; put back from the inbox"),
         inbox.said());
-    assertEquals(new String(KeptLedger.document(2)), Files.readString(file));
+    assertEquals(
+        new String(KeptLedger.document(2), StandardCharsets.UTF_8), Files.readString(file));
   }
 
   @Test
@@ -257,8 +258,9 @@ class JournalDamageTest {
       assertTrue(String.valueOf(e.getMessage()).contains("is damaged"), e::toString);
       inbox.with(KeptLedger.document(2));
       assertEquals(
-          new String(KeptLedger.document(2)),
-          new String(ledger.originals().read(KeptLedger.arrival(2).sha256())));
+          new String(KeptLedger.document(2), StandardCharsets.UTF_8),
+          new String(
+              ledger.originals().read(KeptLedger.arrival(2).sha256()), StandardCharsets.UTF_8));
     }
   }
 }
