@@ -62,6 +62,13 @@ final class Strace {
     }
   }
 
+  /** Knows the paths already, relative to the office. */
+  static Strace of(Path office, List<String> paths) {
+    Strace strace = new Strace(office);
+    paths.forEach(path -> strace.paths.add(strace.office.resolve(path).toString()));
+    return strace;
+  }
+
   /** Runs a command over an office once and notes every path below it that it writes. */
   static Strace learn(Path office, Launch command, Path log)
       throws IOException, InterruptedException {
