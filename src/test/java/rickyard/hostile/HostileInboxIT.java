@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 class HostileInboxIT {
   private static final Path OFFICE = Path.of("src", "test", "resources", "skeleton-office");
   private static final int CHEAP = 100_000;
+  private static final long PATIENCE_SECONDS = 300;
 
   @Test
   void eachHostileFileIsAccountedForAndCostsTheGoodOnesNothing(@TempDir Path folder)
@@ -43,6 +44,6 @@ class HostileInboxIT {
 
   private static HostileRun run(Path office, List<HostileFile> files, Paper paper)
       throws IOException {
-    return HostileRun.of(HostileInbox.of(OFFICE, office, files, paper.lots(), 1), 110);
+    return HostileRun.of(HostileInbox.of(OFFICE, office, files, paper.lots(), 1), PATIENCE_SECONDS);
   }
 }
