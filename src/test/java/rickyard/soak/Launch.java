@@ -54,6 +54,14 @@ record Launch(List<String> words) {
     return new Launch(all);
   }
 
+  /** The same command with more for the virtual machine. */
+  Launch with(String... machine) {
+    List<String> all = new ArrayList<>(words.subList(0, 1));
+    all.addAll(List.of(machine));
+    all.addAll(words.subList(1, words.size()));
+    return new Launch(all);
+  }
+
   Process start(Path log) throws IOException {
     return new ProcessBuilder(words).redirectErrorStream(true).redirectOutput(log.toFile()).start();
   }
