@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -46,20 +47,17 @@ class IsolationIT {
   private Process start(Path office, String day, String reader) throws IOException {
     String separator = File.pathSeparator;
     String classPath =
-        System.getProperty("rickyard.jar", "target/rickyard.jar")
+        BuiltJar.path()
             + separator
             + Path.of("src", "test", "resources", reader)
             + separator
             + Path.of("target", "test-classes");
-    return new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-cp",
-            classPath,
-            "rickyard.cli.Rickyard",
-            "morning",
-            office.toString(),
-            "--as-of",
-            day)
+    List<String> words = new ArrayList<>();
+    words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    words.addAll(BuiltJar.quick());
+    words.addAll(List.of("-cp", classPath, "rickyard.cli.Rickyard"));
+    words.addAll(List.of("morning", office.toString(), "--as-of", day));
+    return new ProcessBuilder(words)
         .redirectErrorStream(true)
         .redirectOutput(log(office).toFile())
         .start();

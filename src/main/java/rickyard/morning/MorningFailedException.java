@@ -1,5 +1,6 @@
 package rickyard.morning;
 
+import java.util.Comparator;
 import org.springframework.batch.core.job.JobExecution;
 
 /** A step failed; nothing is half-written and the same command goes on where it stopped. */
@@ -10,15 +11,27 @@ public final class MorningFailedException extends RuntimeException {
     super(message, cause);
   }
 
+  /** The framework keeps failures in no order: what a step said goes before what was made of it. */
   static MorningFailedException of(JobExecution execution) {
     Throwable cause =
         execution.getAllFailureExceptions().stream()
-            .findFirst()
+            .map(MorningFailedException::unwrapped)
+            .min(
+                Comparator.comparing(MorningFailedException::isOfTheFramework)
+                    .thenComparing(e -> String.valueOf(e.getMessage())))
             .orElseGet(() -> new IllegalStateException(execution.getExitStatus().toString()));
-    while (cause.getCause() != null
-        && cause.getClass().getName().startsWith("org.springframework.batch")) {
+    return new MorningFailedException(String.valueOf(cause.getMessage()), cause);
+  }
+
+  private static Throwable unwrapped(Throwable failure) {
+    Throwable cause = failure;
+    while (isOfTheFramework(cause) && cause.getCause() != null) {
       cause = cause.getCause();
     }
-    return new MorningFailedException(String.valueOf(cause.getMessage()), cause);
+    return cause;
+  }
+
+  private static boolean isOfTheFramework(Throwable failure) {
+    return failure.getClass().getName().startsWith("org.springframework.batch");
   }
 }

@@ -108,8 +108,21 @@ final class MorningJob {
     }
     @Nullable JobExecution last =
         repository.getLastJobExecution(NAME, parameters(identity, attempt - 1));
-    boolean goesOn = last != null && last.getStatus() != BatchStatus.COMPLETED;
-    return parameters(identity, goesOn ? attempt - 1 : attempt);
+    return parameters(identity, last != null && canGoOn(last) ? attempt - 1 : attempt);
+  }
+
+  /**
+   * Not where the end of the job or of a step could not be noted, as on a full disk: the framework
+   * refuses to go on with such an execution, for ever. Readings are kept apart from the attempt.
+   */
+  private static boolean canGoOn(JobExecution last) {
+    return last.getStatus() != BatchStatus.COMPLETED
+        && isEnded(last.getStatus())
+        && last.getStepExecutions().stream().allMatch(step -> isEnded(step.getStatus()));
+  }
+
+  private static boolean isEnded(BatchStatus status) {
+    return status != BatchStatus.UNKNOWN && !status.isRunning();
   }
 
   /** The repository of the job's executions, for tests of its restart. */

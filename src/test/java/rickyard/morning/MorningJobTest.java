@@ -7,10 +7,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.batch.core.BatchStatus;
 import org.springframework.batch.core.job.JobExecution;
 import org.springframework.batch.core.job.JobInstance;
 import org.springframework.batch.core.job.parameters.JobParameters;
+import org.springframework.batch.core.step.StepExecution;
 import org.springframework.batch.infrastructure.item.ExecutionContext;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.Rescue;
@@ -68,6 +71,24 @@ class MorningJobTest {
   @Test
   void aCompletedAttemptIsNeverStartedAgain() {
     execution(BatchStatus.COMPLETED);
+
+    assertEquals(1L, attempt(job.nextParameters("a", true)));
+  }
+
+  @Test
+  void anAttemptWhoseEndCouldNotBeNotedIsPassedOver() {
+    execution(BatchStatus.UNKNOWN);
+
+    assertEquals(1L, attempt(job.nextParameters("a", true)));
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"UNKNOWN", "STARTED"})
+  void soIsOneWithAStepWhoseEndCouldNotBeNoted(BatchStatus status) {
+    JobExecution execution = execution(BatchStatus.FAILED);
+    StepExecution step = job.repository().createStepExecution("arrive", execution);
+    step.setStatus(status);
+    job.repository().update(step);
 
     assertEquals(1L, attempt(job.nextParameters("a", true)));
   }
