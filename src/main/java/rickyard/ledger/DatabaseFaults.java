@@ -28,6 +28,9 @@ final class DatabaseFaults {
   }
 
   static boolean isOne(Throwable failure) {
+    if (Exhausted.sentence(failure).isPresent()) {
+      return false;
+    }
     Throwable at = failure;
     for (int i = 0; at != null && i < DEPTH; i++) {
       if (at instanceof LedgerException) {

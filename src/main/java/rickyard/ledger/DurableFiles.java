@@ -1,7 +1,9 @@
 package rickyard.ledger;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -24,10 +26,23 @@ public final class DurableFiles {
   /** Marks a name as temporary; such files are wiped at the start of the next run. */
   public static final String TEMPORARY = ".rickyard-tmp";
 
+  private static final int BUFFER = 1 << 16;
+
   private DurableFiles() {}
 
   /** Writes a file whole; an existing one is replaced in one step. */
   public static void write(Path target, byte[] bytes) throws IOException {
+    write(target, out -> out.write(bytes));
+  }
+
+  /** What fills a file. */
+  @FunctionalInterface
+  public interface Content {
+    void write(OutputStream out) throws IOException;
+  }
+
+  /** The same with content that is made while it is written. */
+  public static void write(Path target, Content content) throws IOException {
     Path folder = target.toAbsolutePath().getParent();
     if (folder == null) {
       throw new IOException("no folder for " + target.getFileName());
@@ -41,10 +56,9 @@ public final class DurableFiles {
             StandardOpenOption.WRITE,
             StandardOpenOption.TRUNCATE_EXISTING,
             LinkOption.NOFOLLOW_LINKS)) {
-      ByteBuffer buffer = ByteBuffer.wrap(bytes);
-      while (buffer.hasRemaining()) {
-        channel.write(buffer);
-      }
+      OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), BUFFER);
+      content.write(out);
+      out.flush();
       channel.force(true);
     }
     rename(temporary, target);

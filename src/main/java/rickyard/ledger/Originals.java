@@ -1,9 +1,12 @@
 package rickyard.ledger;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -18,6 +21,7 @@ import java.util.stream.Stream;
  */
 public final class Originals {
   private static final Pattern NAME = Pattern.compile("[0-9a-f]{64}");
+  private static final int BUFFER = 1 << 16;
   private final Path folder;
   private final Rescue rescue;
 
@@ -107,10 +111,25 @@ public final class Originals {
     }
   }
 
-  /** SHA-256 in lower-case hex. */
+  /** SHA-256 in lower-case hex of content that is made while it is written. */
+  public static String sha256(DurableFiles.Content content) throws IOException {
+    MessageDigest digest = digest();
+    OutputStream out =
+        new BufferedOutputStream(
+            new DigestOutputStream(OutputStream.nullOutputStream(), digest), BUFFER);
+    content.write(out);
+    out.flush();
+    return HexFormat.of().formatHex(digest.digest());
+  }
+
+  /** SHA-256 of bytes, lower-case hex. */
   public static String sha256(byte[] bytes) {
+    return HexFormat.of().formatHex(digest().digest(bytes));
+  }
+
+  private static MessageDigest digest() {
     try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+      return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);
     }

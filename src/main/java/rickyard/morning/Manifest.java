@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.ledger.MorningRow;
 import rickyard.ledger.Originals;
+import rickyard.report.OutputFile;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -29,9 +30,11 @@ record Manifest(SortedMap<String, String> files) {
     files = Collections.unmodifiableSortedMap(new TreeMap<>(files));
   }
 
-  static Manifest of(Map<String, byte[]> outputs) {
+  static Manifest of(Map<String, OutputFile> outputs) throws IOException {
     SortedMap<String, String> files = new TreeMap<>();
-    outputs.forEach((path, bytes) -> files.put(path, Originals.sha256(bytes)));
+    for (Map.Entry<String, OutputFile> output : outputs.entrySet()) {
+      files.put(output.getKey(), Originals.sha256(output.getValue()::write));
+    }
     return new Manifest(files);
   }
 
@@ -70,11 +73,11 @@ record Manifest(SortedMap<String, String> files) {
     return files.entrySet().stream().allMatch(e -> isThere(out, e.getKey(), e.getValue()));
   }
 
-  static boolean isThere(Path out, String path, String hash) {
-    Path file = out.resolve(path);
+  static boolean isThere(Path folder, String path, String hash) {
+    Path file = folder.resolve(path);
     try {
       return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-          && Originals.sha256(Files.readAllBytes(file)).equals(hash);
+          && Originals.sha256(out -> Files.copy(file, out)).equals(hash);
     } catch (IOException e) {
       return false;
     }

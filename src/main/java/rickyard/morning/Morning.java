@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import rickyard.intake.isolate.IsolatedIntake;
 import rickyard.intake.isolate.ReaderUnavailableException;
+import rickyard.ledger.Exhausted;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.LedgerException;
 import rickyard.ledger.MorningRow;
@@ -137,7 +138,8 @@ public final class Morning {
 
   private static boolean isOwn(RuntimeException failure) {
     Throwable cause = failure instanceof MorningFailedException ? failure.getCause() : failure;
-    return cause instanceof LedgerException
+    return Exhausted.sentence(failure).isPresent()
+        || cause instanceof LedgerException
         || cause instanceof UsageException
         || cause instanceof ReaderUnavailableException;
   }

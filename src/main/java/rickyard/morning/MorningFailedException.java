@@ -2,6 +2,7 @@ package rickyard.morning;
 
 import java.util.Comparator;
 import org.springframework.batch.core.job.JobExecution;
+import rickyard.ledger.Exhausted;
 
 /** A step failed; nothing is half-written and the same command goes on where it stopped. */
 public final class MorningFailedException extends RuntimeException {
@@ -20,7 +21,8 @@ public final class MorningFailedException extends RuntimeException {
                 Comparator.comparing(MorningFailedException::isOfTheFramework)
                     .thenComparing(e -> String.valueOf(e.getMessage())))
             .orElseGet(() -> new IllegalStateException(execution.getExitStatus().toString()));
-    return new MorningFailedException(String.valueOf(cause.getMessage()), cause);
+    String message = Exhausted.sentence(cause).orElseGet(() -> String.valueOf(cause.getMessage()));
+    return new MorningFailedException(message, cause);
   }
 
   private static Throwable unwrapped(Throwable failure) {

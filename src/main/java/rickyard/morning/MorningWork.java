@@ -17,7 +17,9 @@ import rickyard.ledger.JournalEntry;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.Mornings;
 import rickyard.registers.RegisterFile;
+import rickyard.report.OutputFile;
 import rickyard.report.Outputs;
+import rickyard.report.view.CoOpView;
 import rickyard.report.view.MorningView;
 
 /**
@@ -216,13 +218,17 @@ final class MorningWork {
     if (!ledger.mornings().isFinished(number)) {
       ledger.journal().write(journal(advice));
     }
-    SortedMap<String, byte[]> outputs = new TreeMap<>(Outputs.of(view, options.outputs()));
+    SortedMap<String, OutputFile> outputs =
+        new TreeMap<>(Outputs.files(view, CoOpView.none(), options.outputs()));
     if (options.outputs().contains(Outputs.DATA)) {
-      outputs.putAll(new Drafts(settled(), inputs).files(view.questions()));
-      outputs.put("answered.csv", new Answered(settled(), inputs.registers().office()).bytes());
+      new Drafts(settled(), inputs)
+          .files(view.questions())
+          .forEach((path, bytes) -> outputs.put(path, OutputFile.of(bytes)));
+      byte[] answered = new Answered(settled(), inputs.registers().office()).bytes();
+      outputs.put("answered.csv", OutputFile.of(answered));
     }
-    byte[] run = RunJson.bytes(inputs, identity, view, Manifest.of(outputs), started);
-    new Publisher(out).publish(outputs, run);
+    new Publisher(out)
+        .publish(outputs, manifest -> RunJson.bytes(inputs, identity, view, manifest, started));
     if (!ledger.mornings().isFinished(number)) {
       ledger.mornings().finish(number);
     }

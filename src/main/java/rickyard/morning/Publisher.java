@@ -7,10 +7,11 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import rickyard.ledger.DurableFiles;
 import rickyard.ledger.LedgerException;
-import rickyard.ledger.Originals;
+import rickyard.report.OutputFile;
 
 /**
  * Puts a morning's outputs into their folder: each file whole under a temporary name, then renamed;
@@ -27,18 +28,19 @@ final class Publisher {
    * Publishes; files that are there with the right content are left alone, files of the previous
    * manifest that are no longer produced are removed.
    *
-   * @param outputs bytes by relative path, without run.json
-   * @param run the bytes of run.json
+   * @param outputs files by relative path, without run.json
+   * @param run the bytes of run.json, made from the hashes of all files
    */
-  void publish(SortedMap<String, byte[]> outputs, byte[] run) {
+  void publish(SortedMap<String, OutputFile> outputs, Function<Manifest, byte[]> run) {
     try {
       DurableFiles.folder(out);
       wipeTemporary();
       Manifest before = Manifest.read(out).orElse(new Manifest(new java.util.TreeMap<>()));
       Manifest now = Manifest.of(outputs);
-      for (Map.Entry<String, byte[]> output : outputs.entrySet()) {
-        if (!Manifest.isThere(out, output.getKey(), Originals.sha256(output.getValue()))) {
-          DurableFiles.write(out.resolve(output.getKey()), output.getValue());
+      for (Map.Entry<String, OutputFile> output : outputs.entrySet()) {
+        String path = output.getKey();
+        if (!Manifest.isThere(out, path, now.files().getOrDefault(path, ""))) {
+          DurableFiles.write(out.resolve(path), output.getValue()::write);
         }
       }
       for (String path : before.files().keySet()) {
@@ -46,7 +48,7 @@ final class Publisher {
           remove(path);
         }
       }
-      DurableFiles.write(out.resolve(Manifest.RUN), run);
+      DurableFiles.write(out.resolve(Manifest.RUN), run.apply(now));
     } catch (IOException e) {
       throw new LedgerException(
           "The outputs cannot be written to " + at(e) + ": " + DurableFiles.why(e), e);

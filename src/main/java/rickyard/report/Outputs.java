@@ -1,5 +1,8 @@
 package rickyard.report;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Collections;
 import java.util.Set;
 import java.util.SortedMap;
@@ -35,16 +38,34 @@ public final class Outputs {
   /** The same with what a co-op shares out. */
   public static SortedMap<String, byte[]> of(
       MorningView view, CoOpView coOp, Set<String> families) {
+    SortedMap<String, byte[]> bytes = new TreeMap<>();
+    files(view, coOp, families).forEach((path, file) -> bytes.put(path, bytes(file)));
+    return Collections.unmodifiableSortedMap(bytes);
+  }
+
+  private static byte[] bytes(OutputFile file) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      file.write(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  /** The files of the families asked for, each made when it is written. */
+  public static SortedMap<String, OutputFile> files(
+      MorningView view, CoOpView coOp, Set<String> families) {
     MorningView shown = VetFirst.withheld(view);
-    SortedMap<String, byte[]> files = new TreeMap<>();
+    SortedMap<String, OutputFile> files = new TreeMap<>();
     if (families.contains(DATA)) {
       for (Table table : MorningTables.of(shown, coOp)) {
-        files.put(table.file(), CsvOut.bytes(table));
+        files.put(table.file(), out -> CsvOut.write(table, out));
       }
-      files.put("summary.json", SummaryJson.bytes(shown, coOp, Cautions.all()));
+      files.put("summary.json", out -> SummaryJson.write(shown, coOp, Cautions.all(), out));
     }
     if (families.contains(PAGE)) {
-      files.put("summary.html", SummaryPage.bytes(shown, Cautions.all()));
+      files.put("summary.html", OutputFile.of(SummaryPage.bytes(shown, Cautions.all())));
     }
     return Collections.unmodifiableSortedMap(files);
   }

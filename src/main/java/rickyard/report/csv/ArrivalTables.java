@@ -20,7 +20,8 @@ final class ArrivalTables {
         "outcomes.csv",
         "file,part,sha256,bytes,kind,outcome,reason_code,reason,lab,report_no,revision,samples,"
             + "layout,layout_note",
-        view.outcomes().stream().map(ArrivalTables::outcome).toList());
+        view.outcomes(),
+        ArrivalTables::outcome);
   }
 
   private static List<Field> outcome(OutcomeRow row) {
@@ -46,7 +47,8 @@ final class ArrivalTables {
         "analyses.csv",
         "file,part,page,row,column,lot,lab,report_no,revision,report_status,sampled_on,analyte,raw,"
             + "raw_unit,raw_basis,basis,unit,value,low,high,u,origin,method,state,batch",
-        view.analyses().stream().map(ArrivalTables::analysis).toList());
+        view.analyses(),
+        ArrivalTables::analysis);
   }
 
   private static List<Field> analysis(AnalysisRow row) {
@@ -82,7 +84,8 @@ final class ArrivalTables {
     return Table.of(
         "questions.csv",
         "question_id,kind,file,part,about,question,choices,proposed,why",
-        view.questions().stream().map(ArrivalTables::question).toList());
+        view.questions(),
+        ArrivalTables::question);
   }
 
   private static List<Field> question(QuestionRow row) {

@@ -1,7 +1,12 @@
 package rickyard.report.csv;
 
+import java.io.BufferedWriter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
@@ -23,16 +28,24 @@ public final class CsvOut {
 
   /** The whole file: the header, then the rows. */
   public static byte[] bytes(Table table) {
-    StringBuilder out = new StringBuilder();
-    try (CSVPrinter printer = new CSVPrinter(out, FORMAT)) {
-      printer.printRecord(table.columns());
-      for (List<Field> row : table.rows()) {
-        printer.printRecord(row.stream().map(Field::csv).toList());
-      }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      write(table, out);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return out.toString().getBytes(StandardCharsets.UTF_8);
+    return out.toByteArray();
+  }
+
+  /** Writes the whole file; the stream stays open. */
+  public static void write(Table table, OutputStream out) throws IOException {
+    Writer text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    CSVPrinter printer = new CSVPrinter(text, FORMAT);
+    printer.printRecord(table.columns());
+    for (List<Field> row : table.rows()) {
+      printer.printRecord(row.stream().map(Field::csv).toList());
+    }
+    printer.flush();
   }
 
   /** Text as a CSV cell holds it: made harmless, and guarded when it could run as a formula. */

@@ -28,7 +28,8 @@ final class HorseTables {
         "horses.csv",
         "horse,client,groups,priority,reason,verdict_before,verdict_after,dm_kg,dm_pct_bw,"
             + "nsc_wsc_pct_dm,u,p_over,remedy,limit_id",
-        view.horses().stream().map(HorseTables::row).toList());
+        view.horses(),
+        HorseTables::row);
   }
 
   /** A diet that cannot be computed cannot be judged; one that was never known has no word. */

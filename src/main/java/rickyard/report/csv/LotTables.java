@@ -4,7 +4,10 @@ import static rickyard.report.csv.Field.list;
 import static rickyard.report.csv.Field.number;
 import static rickyard.report.csv.Field.text;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import rickyard.report.view.CoOpView;
 import rickyard.report.view.FollowUpRow;
@@ -24,7 +27,8 @@ final class LotTables {
         "verdicts.csv",
         "lot,group,limit_id,quantity,limit,unit,value,low,high,u,p_over,verdict,reason,risk,"
             + "severity",
-        view.lots().stream().flatMap(lot -> lot.verdicts().stream()).map(LotTables::row).toList());
+        view.lots().stream().flatMap(lot -> lot.verdicts().stream()).toList(),
+        LotTables::row);
   }
 
   private static List<Field> row(VerdictRow row) {
@@ -51,7 +55,8 @@ final class LotTables {
         "lots.csv",
         "lot,holder,material,cutting,stock_kg,nsc_wsc,nsc_esc,starch,suits,not_for,undecided,"
             + "reason",
-        view.lots().stream().map(LotTables::row).toList());
+        view.lots(),
+        LotTables::row);
   }
 
   private static List<Field> row(LotRow row) {
@@ -71,28 +76,25 @@ final class LotTables {
   }
 
   static Table followUps(MorningView view) {
-    return Table.of(
-        "follow-ups.csv",
-        "due,kind,about,what,why",
-        view.followUps().stream().map(LotTables::row).toList());
+    return Table.of("follow-ups.csv", "due,kind,about,what,why", view.followUps(), LotTables::row);
   }
 
   /** The follow-ups that are tests, with what is known of the lot, as a list to send bags by. */
   static Table retests(MorningView view) {
+    Map<String, LotRow> lots = new HashMap<>();
+    view.lots().forEach(lot -> lots.putIfAbsent(lot.lot(), lot));
     return Table.of(
         "retests.csv",
         "lot,holder,due,what,why,stock_kg,lab,sampled_on,undecided",
         view.followUps().stream()
             .filter(row -> row.kind().equals("retest"))
-            .map(row -> retest(row, view.lots()))
+            .map(row -> retest(row, Optional.ofNullable(lots.get(row.about()))))
             .toList());
   }
 
-  private static List<Field> retest(FollowUpRow row, List<LotRow> lots) {
+  private static List<Field> retest(FollowUpRow row, Optional<LotRow> about) {
     Stream<Field> known =
-        lots.stream()
-            .filter(lot -> lot.lot().equals(row.about()))
-            .findFirst()
+        about
             .map(
                 lot ->
                     Stream.of(
@@ -124,7 +126,8 @@ final class LotTables {
     return Table.of(
         "recalls.csv",
         "lot,client,horse,delivered_on,told_on,what",
-        view.recalls().stream().map(LotTables::row).toList());
+        view.recalls(),
+        LotTables::row);
   }
 
   private static List<Field> row(RecallRow row) {
@@ -139,9 +142,7 @@ final class LotTables {
 
   static Table share(CoOpView coOp) {
     return Table.of(
-        "share.csv",
-        "horse,lot,kg_per_day,days,kg,verdict,why",
-        coOp.shares().stream().map(LotTables::row).toList());
+        "share.csv", "horse,lot,kg_per_day,days,kg,verdict,why", coOp.shares(), LotTables::row);
   }
 
   private static List<Field> row(ShareRow row) {
@@ -159,7 +160,8 @@ final class LotTables {
     return Table.of(
         "shortage.csv",
         "group,horses,needed_kg,found_kg,short_kg,why",
-        coOp.shortages().stream().map(LotTables::row).toList());
+        coOp.shortages(),
+        LotTables::row);
   }
 
   private static List<Field> row(ShortageRow row) {

@@ -1,6 +1,9 @@
 package rickyard.report.json;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
@@ -41,6 +44,7 @@ public final class SummaryJson {
       JsonMapper.builder()
           .enable(SerializationFeature.INDENT_OUTPUT)
           .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
           .defaultPrettyPrinter(
               new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")))
           .build();
@@ -50,7 +54,17 @@ public final class SummaryJson {
   /** The file's bytes, UTF-8, ended by a line feed. */
   public static byte[] bytes(MorningView view, CoOpView coOp, List<String> cautions) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    // Row by row: as a tree the tables of a season would fill the memory.
+    try {
+      write(view, coOp, cautions, out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  /** Writes it row by row: as a whole the tables of a season would fill the memory. */
+  public static void write(MorningView view, CoOpView coOp, List<String> cautions, OutputStream out)
+      throws IOException {
     try (JsonGenerator json = MAPPER.createGenerator(out)) {
       json.writeStartObject();
       json.writeStringProperty("as_of", view.asOf().toString());
@@ -72,7 +86,6 @@ public final class SummaryJson {
       json.writeEndObject();
     }
     out.write('\n');
-    return out.toByteArray();
   }
 
   private static ObjectNode node(Consumer<ObjectNode> fill) {
