@@ -223,6 +223,20 @@ class SummaryPageTest {
     assertTrue(page.select("[style]").isEmpty(), "the policy forbids style attributes");
   }
 
+  @Test
+  void ofVeryManyLotsThePageShowsSomeAndSaysWhereTheOthersAre() {
+    Document page = PageText.page(html(SampleView.of(1, 1_000)));
+
+    assertEquals(300, page.select("article[data-entry=lot]").size());
+    assertTrue(
+        page.text().contains("700 more stand in lots.csv, verdicts.csv and analyses.csv."),
+        page.select("#lots").text());
+    for (Element link : page.select("a[href^=#lot-]")) {
+      String target = link.attr("href").substring(1);
+      assertEquals(1, page.select("#" + target).size(), "a link to what is not there: " + target);
+    }
+  }
+
   private static String html(MorningView view) {
     return new String(
         requireNonNull(Outputs.of(view, Set.of(Outputs.PAGE)).get("summary.html")), UTF_8);
