@@ -137,6 +137,8 @@ final class HtmlTables {
       }
       List<Cell> cells = new ArrayList<>();
       TreeMap<Integer, Integer> next = new TreeMap<>();
+      // A cell that reaches down is a cell of every row it reaches.
+      count(taken.size());
       taken.forEach((column, left) -> keep(next, column, left - 1));
       int column = 0;
       for (Element td : tr.children()) {

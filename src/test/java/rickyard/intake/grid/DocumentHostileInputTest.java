@@ -96,6 +96,16 @@ class DocumentHostileInputTest {
     assertEquals("too-many-cells", Looking.code(Looking.open(",".repeat(1_000_000) + "1")));
   }
 
+  /** Few cells, but each row is crossed by those of all rows above it. */
+  @Test
+  void cellsOfAWebPageThatReachDownCountInEveryRow() {
+    String row = "<tr><td colspan=1000 rowspan=1000>0.3</td></tr>";
+
+    assertEquals(
+        "too-many-cells",
+        Looking.code(Looking.open("<html><table>" + row.repeat(200) + "</table></html>")));
+  }
+
   @Test
   void aCellWithoutEndIsTooLong() {
     assertEquals("cell-too-long", Looking.code(Looking.open("a,b\nc," + "x".repeat(40_000))));
