@@ -127,7 +127,7 @@ public final class Originals {
     return HexFormat.of().formatHex(digest().digest(bytes));
   }
 
-  private static MessageDigest digest() {
+  static MessageDigest digest() {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {

@@ -3,7 +3,6 @@ package rickyard.ledger;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
@@ -12,15 +11,7 @@ import java.util.HexFormat;
  * index gives for another.
  */
 final class Seal {
-  private final MessageDigest digest;
-
-  Seal() {
-    try {
-      digest = MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
-    }
-  }
+  private final MessageDigest digest = Originals.digest();
 
   static String of(String... parts) {
     Seal seal = new Seal();

@@ -14,6 +14,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.dao.DataAccessException;
+import rickyard.BuiltJar;
 
 /**
  * A database file with bytes changed or cut off is found at the opening or says the same; the
@@ -33,7 +34,7 @@ class DatabaseDamagePropertyTest {
     KeptLedger.make(whole);
     byte[] file = Files.readAllBytes(KeptLedger.database(whole));
     Path undamaged = folder.resolve("undamaged");
-    KeptLedger.copy(whole, undamaged);
+    BuiltJar.copy(whole, undamaged);
     List<String> truth;
     try (Ledger ledger = Ledger.open(undamaged, Rescue.none())) {
       truth = KeptLedger.says(ledger);
@@ -42,7 +43,7 @@ class DatabaseDamagePropertyTest {
     List<String> wrong = new ArrayList<>();
     for (int round = 0; round < ROUNDS; round++) {
       Path damaged = folder.resolve("damaged-" + round);
-      KeptLedger.copy(whole, damaged);
+      BuiltJar.copy(whole, damaged);
       Files.write(KeptLedger.database(damaged), damage(file, random, round));
       String where = "seed " + SEED + ", round " + round;
       assertTimeoutPreemptively(

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rickyard.BuiltJar;
 
 /** What is found wrong with the database at the opening, what becomes of it and what is said. */
 class DatabaseDamageTest {
@@ -37,7 +38,7 @@ class DatabaseDamageTest {
   @BeforeAll
   static void keepALedger() throws IOException {
     KeptLedger.make(shared.resolve("whole"));
-    KeptLedger.copy(shared.resolve("whole"), shared.resolve("undamaged"));
+    BuiltJar.copy(shared.resolve("whole"), shared.resolve("undamaged"));
     try (Ledger ledger = Ledger.open(shared.resolve("undamaged"), Rescue.none())) {
       truth = KeptLedger.says(ledger);
     }
@@ -46,7 +47,7 @@ class DatabaseDamageTest {
   @BeforeEach
   void copyIt() throws IOException {
     folder = temp.resolve("ledger");
-    KeptLedger.copy(shared.resolve("whole"), folder);
+    BuiltJar.copy(shared.resolve("whole"), folder);
   }
 
   private void assertRebuilt(String why, boolean keptAside) {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rickyard.BuiltJar;
 
 /** What is found wrong with the truth itself: named with its remedy, or mended without a loss. */
 class JournalDamageTest {
@@ -41,7 +42,7 @@ class JournalDamageTest {
   @BeforeEach
   void copyThem() throws IOException {
     folder = temp.resolve("ledger");
-    KeptLedger.copy(shared, folder);
+    BuiltJar.copy(shared, folder);
     journal = folder.resolve("journal");
     originals = folder.resolve("originals");
   }

@@ -1,15 +1,12 @@
 package rickyard.ledger;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** A small ledger with two finished mornings and one under way, and what it must still say. */
 final class KeptLedger {
@@ -113,19 +110,6 @@ final class KeptLedger {
 
   static Path database(Path folder) {
     return folder.resolve("db").resolve("rickyard.mv.db");
-  }
-
-  static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> files = Files.walk(from)) {
-      for (Path file : files.toList()) {
-        Path target = to.resolve(from.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(target);
-        } else {
-          Files.copy(file, target);
-        }
-      }
-    }
   }
 
   /** Has some documents in an inbox and hears what is said. */

@@ -5,23 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rickyard.BuiltJar;
 import rickyard.core.forage.Answer;
 
 /** Mornings before and after a person has answered, corrected or pasted a draft. */
@@ -32,34 +24,6 @@ class AnsweredMorningEndToEndTest {
       "Analyte,Unit,Dry matter\nDry matter,%,88.0\nWSC,%,7.0\nStarch,%,0.6\nCrude protein,%,9.9\n";
 
   @TempDir Path folder;
-
-  private static MorningEnd run(Path office, LocalDate day) {
-    OfficeFolders folders = OfficeFolders.of(office);
-    folders.check();
-    return new Morning(
-            folders,
-            new Options("kg", new TreeSet<>(List.of("data", "page"))),
-            2,
-            Progress.silent(),
-            ledger -> {})
-        .run(Optional.of(day), day);
-  }
-
-  private static List<Map<String, String>> rows(Path file) {
-    try (CSVParser parser =
-        CSVParser.parse(
-            file,
-            StandardCharsets.UTF_8,
-            CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
-      List<Map<String, String>> rows = new ArrayList<>();
-      for (CSVRecord row : parser) {
-        rows.add(new TreeMap<>(row.toMap()));
-      }
-      return rows;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
 
   private static Map<String, String> row(
       List<Map<String, String>> rows, String column, String key) {
@@ -111,44 +75,52 @@ class AnsweredMorningEndToEndTest {
         bare(
             "pasted",
             "Lot,FIELD-7\nMaterial,Grass hay\nDate sampled,2026-03-02\nCores,15\n" + FIGURES);
-    Path before = run(office, DAY).out();
+    Path before = SmallOffice.run(office, DAY).out();
     Files.createDirectories(office.resolve("registers"));
     Files.copy(before.resolve("drafts/lots.csv"), office.resolve("registers/lots.csv"));
 
-    Path after = run(office, DAY.plusDays(1)).out();
+    Path after = SmallOffice.run(office, DAY.plusDays(1)).out();
 
-    Map<String, String> draft = rows(before.resolve("drafts/lots.csv")).get(0);
+    Map<String, String> draft = SmallOffice.rows(before.resolve("drafts/lots.csv")).get(0);
     assertEquals("FIELD-7", draft.get("lot_id"));
     assertEquals("grass-hay", draft.get("material"));
     assertEquals("15", draft.get("cores"));
     assertEquals("2026-03-02", draft.get("sampled_on"));
     assertEquals("no", draft.get("for_sale"));
-    assertEquals(rows(before.resolve("verdicts.csv")), rows(after.resolve("verdicts.csv")));
-    assertEquals(rows(before.resolve("analyses.csv")), rows(after.resolve("analyses.csv")));
-    assertEquals(1, rows(before.resolve("questions.csv")).size());
-    assertEquals(List.of(), rows(after.resolve("questions.csv")));
-    assertEquals(List.of(), rows(after.resolve("drafts/lots.csv")));
+    assertEquals(
+        SmallOffice.rows(before.resolve("verdicts.csv")),
+        SmallOffice.rows(after.resolve("verdicts.csv")));
+    assertEquals(
+        SmallOffice.rows(before.resolve("analyses.csv")),
+        SmallOffice.rows(after.resolve("analyses.csv")));
+    assertEquals(1, SmallOffice.rows(before.resolve("questions.csv")).size());
+    assertEquals(List.of(), SmallOffice.rows(after.resolve("questions.csv")));
+    assertEquals(List.of(), SmallOffice.rows(after.resolve("drafts/lots.csv")));
   }
 
   @Test
   void anAnswerIsUsedRecordedAndTraced() throws IOException {
     Path office = bare("answered", "Lot,FIELD-7\n" + FIGURES.replace("7.0", "7.O"));
-    Path before = run(office, DAY).out();
+    Path before = SmallOffice.run(office, DAY).out();
     assertEquals(
         List.of("", ""),
-        rows(before.resolve("drafts/answers.csv")).stream().map(r -> r.get("answer")).toList());
+        SmallOffice.rows(before.resolve("drafts/answers.csv")).stream()
+            .map(r -> r.get("answer"))
+            .toList());
     keep(office, "letters-in-number", "7.0");
     keep(office, "lot-unknown", "new lot");
 
-    Path after = run(office, DAY.plusDays(1)).out();
+    Path after = SmallOffice.run(office, DAY.plusDays(1)).out();
 
-    Map<String, String> wsc = row(rows(after.resolve("analyses.csv")), "analyte", "WSC");
+    Map<String, String> wsc =
+        row(SmallOffice.rows(after.resolve("analyses.csv")), "analyte", "WSC");
     assertEquals("7.O", wsc.get("raw"));
     assertEquals("7", wsc.get("value"));
     assertEquals("answered", wsc.get("origin"));
     assertEquals("in-force", wsc.get("state"));
-    assertEquals(List.of(), rows(after.resolve("questions.csv")));
-    Map<String, String> use = row(rows(after.resolve("answered.csv")), "kind", "letters-in-number");
+    assertEquals(List.of(), SmallOffice.rows(after.resolve("questions.csv")));
+    Map<String, String> use =
+        row(SmallOffice.rows(after.resolve("answered.csv")), "kind", "letters-in-number");
     assertEquals("ruth", use.get("by"));
     assertEquals("2026-03-16", use.get("on"));
     assertEquals("settled", use.get("effect"));
@@ -172,24 +144,29 @@ class AnsweredMorningEndToEndTest {
   @Test
   void anAnswerToAQuestionThatIsGoneIsListedAndChangesNothing() throws IOException {
     Path office = bare("gone", "Lot,FIELD-7\n" + FIGURES);
-    Path before = run(office, DAY).out();
+    Path before = SmallOffice.run(office, DAY).out();
     Files.createDirectories(office.resolve("registers"));
     Files.writeString(
         office.resolve("registers/answers.csv"),
         "question_id,answer,by,on,note\nq-gone,as fed,ruth,2026-03-16,\n");
 
-    Path after = run(office, DAY.plusDays(1)).out();
+    Path after = SmallOffice.run(office, DAY.plusDays(1)).out();
 
-    assertEquals("no-such-question", rows(after.resolve("answered.csv")).get(0).get("effect"));
+    assertEquals(
+        "no-such-question", SmallOffice.rows(after.resolve("answered.csv")).get(0).get("effect"));
     assertTrue(Files.readString(after.resolve("summary.html")).contains("answers no question"));
-    assertEquals(rows(before.resolve("analyses.csv")), rows(after.resolve("analyses.csv")));
-    assertEquals(rows(before.resolve("questions.csv")), rows(after.resolve("questions.csv")));
+    assertEquals(
+        SmallOffice.rows(before.resolve("analyses.csv")),
+        SmallOffice.rows(after.resolve("analyses.csv")));
+    assertEquals(
+        SmallOffice.rows(before.resolve("questions.csv")),
+        SmallOffice.rows(after.resolve("questions.csv")));
   }
 
   @Test
   void aFigureIsCorrectedByItsPlaceBesideWhatWasRead() throws IOException {
     Path office = bare("corrected", "Lot,FIELD-7\n" + FIGURES);
-    run(office, DAY);
+    SmallOffice.run(office, DAY);
     Files.createDirectories(office.resolve("registers"));
     Files.writeString(
         office.resolve("registers/decisions.csv"),
@@ -197,13 +174,15 @@ class AnsweredMorningEndToEndTest {
             + "2026-03-16,\"report-a.csv, page 1, row 4, column \"\"Dry matter\"\"\",correction,"
             + "17.0,,ruth,the sheet says 17\n");
 
-    Path after = run(office, DAY.plusDays(1)).out();
+    Path after = SmallOffice.run(office, DAY.plusDays(1)).out();
 
-    Map<String, String> wsc = row(rows(after.resolve("analyses.csv")), "analyte", "WSC");
+    Map<String, String> wsc =
+        row(SmallOffice.rows(after.resolve("analyses.csv")), "analyte", "WSC");
     assertEquals("7.0", wsc.get("raw"));
     assertEquals("17", wsc.get("value"));
     assertEquals("answered", wsc.get("origin"));
-    Map<String, String> use = row(rows(after.resolve("answered.csv")), "kind", "correction");
+    Map<String, String> use =
+        row(SmallOffice.rows(after.resolve("answered.csv")), "kind", "correction");
     assertEquals("FIELD-7 WSC", use.get("about"));
     assertEquals("17.0", use.get("answer"));
     List<String> trace =
@@ -230,18 +209,19 @@ class AnsweredMorningEndToEndTest {
             + "2026-03-16,\"report-a.csv, page 1, row 5, column Unit\",correction,17.0,,ruth,x\n"
             + "2026-03-16,\"eport-a.csv, page 1, row 4, column Dry matter\",correction,1.0,,ruth,x\n");
 
-    Path out = run(office, DAY).out();
+    Path out = SmallOffice.run(office, DAY).out();
 
-    assertEquals("7", row(rows(out.resolve("analyses.csv")), "analyte", "WSC").get("value"));
+    assertEquals(
+        "7", row(SmallOffice.rows(out.resolve("analyses.csv")), "analyte", "WSC").get("value"));
     assertTrue(
-        rows(out.resolve("answered.csv")).stream()
+        SmallOffice.rows(out.resolve("answered.csv")).stream()
             .noneMatch(r -> "correction".equals(r.get("kind"))));
   }
 
   @Test
   void aCertificateOfABatchTakesThePlaceOfTheRegistersValuesAndIsTraced() throws IOException {
     Path office = folder.resolve("bag");
-    copy(SKELETON, office);
+    BuiltJar.copy(SKELETON, office);
     Files.writeString(
         office.resolve("registers/rations.csv"),
         "horse_id,item,batch,amount,unit,fed,meals,prepared,since\n"
@@ -261,18 +241,5 @@ class AnsweredMorningEndToEndTest {
         after.stream().anyMatch(l -> l.contains("printed \"9.4\" in certificate.csv")),
         after.toString());
     assertTrue(after.stream().noneMatch(l -> l.contains("\"6.2\"")), after.toString());
-  }
-
-  private static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> files = Files.walk(from)) {
-      for (Path file : files.toList()) {
-        Path target = to.resolve(from.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(target);
-        } else {
-          Files.copy(file, target);
-        }
-      }
-    }
   }
 }

@@ -6,20 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,24 +49,15 @@ class LayoutMorningsEndToEndTest {
   @BeforeEach
   void anOfficeWithThreeLots() {
     write("registers/clients.csv", "client_id,name,email,phone,adviser,units\n");
-    write(
-        "registers/lots.csv",
-        """
-        lot_id,holder,material,legume_pct,cutting,harvested_on,stock_kg,bale_kg,price_per_tonne,for_sale,cores,sampled_on,sampled_by
-        A-1,co-op,grass-hay,,1,,900,18,100,yes,12,,
-        A-2,co-op,grass-hay,,1,,900,18,100,yes,12,,
-        A-3,co-op,grass-hay,,1,,900,18,100,yes,12,,
-        """);
+    new SmallOffice(office).lots(List.of("A-1", "A-2", "A-3"));
   }
 
   private void write(String file, String text) {
-    try {
-      Path path = office.resolve(file);
-      Files.createDirectories(path.getParent());
-      Files.writeString(path, text, StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    new SmallOffice(office).write(file, text);
+  }
+
+  private MorningEnd run(LocalDate day) {
+    return SmallOffice.run(office, day);
   }
 
   private void report(String number, String lot) {
@@ -83,34 +68,8 @@ class LayoutMorningsEndToEndTest {
     write("inbox/" + number + ".csv", OPEN.formatted(number, lot, wsc));
   }
 
-  private MorningEnd run(LocalDate day) {
-    OfficeFolders folders = OfficeFolders.of(office);
-    folders.check();
-    return new Morning(
-            folders,
-            new Options("kg", new TreeSet<>(List.of("data", "page"))),
-            2,
-            Progress.silent(),
-            ledger -> {})
-        .run(Optional.of(day), day);
-  }
-
-  private static List<Map<String, String>> rows(MorningEnd end, String file) {
-    try (CSVParser parser =
-        CSVParser.parse(
-            end.out().resolve(file),
-            StandardCharsets.UTF_8,
-            CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
-      List<Map<String, String>> rows = new ArrayList<>();
-      parser.forEach(r -> rows.add(new TreeMap<>(r.toMap())));
-      return rows;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   private static Map<String, String> outcome(MorningEnd end, String number) {
-    return rows(end, "outcomes.csv").stream()
+    return SmallOffice.rows(end, "outcomes.csv").stream()
         .filter(r -> (number + ".csv").equals(r.get("file")))
         .findFirst()
         .orElseThrow();
@@ -121,15 +80,13 @@ class LayoutMorningsEndToEndTest {
   }
 
   private static Optional<Map<String, String>> question(MorningEnd end, String kind) {
-    return rows(end, "questions.csv").stream().filter(r -> kind.equals(r.get("kind"))).findFirst();
+    return SmallOffice.rows(end, "questions.csv").stream()
+        .filter(r -> kind.equals(r.get("kind")))
+        .findFirst();
   }
 
   private static String page(MorningEnd end) {
-    try {
-      return Files.readString(end.out().resolve("summary.html"));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return SmallOffice.text(end, "summary.html");
   }
 
   private void delete(String folder) {
@@ -154,7 +111,7 @@ class LayoutMorningsEndToEndTest {
     assertEquals(outcome(first, "r1").get("layout"), outcome(second, "r2").get("layout"));
     assertFalse(page(first).contains("Layout L-"));
     assertFalse(page(second).contains("Layout L-"));
-    assertEquals(List.of(), rows(second, "questions.csv"));
+    assertEquals(List.of(), SmallOffice.rows(second, "questions.csv"));
   }
 
   @Test
@@ -220,11 +177,11 @@ class LayoutMorningsEndToEndTest {
 
     MorningEnd second = run(DAY.plusDays(1));
 
-    assertEquals(List.of(), rows(second, "questions.csv"));
+    assertEquals(List.of(), SmallOffice.rows(second, "questions.csv"));
     assertTrue(note(second, "r2").startsWith("new; answer \"dry matter\" of ruth, 2026-03-16 ("));
     assertTrue(page(second).contains("used for report"), () -> note(second, "r2"));
     Map<String, String> wsc =
-        rows(second, "analyses.csv").stream()
+        SmallOffice.rows(second, "analyses.csv").stream()
             .filter(r -> "r2.csv".equals(r.get("file")) && "WSC".equals(r.get("analyte")))
             .findFirst()
             .orElseThrow();
@@ -259,6 +216,6 @@ class LayoutMorningsEndToEndTest {
 
     assertEquals(List.of("new", "new"), notes);
     assertEquals(List.of("new", "new"), List.of(note(two, "z"), note(two, "b")));
-    assertEquals(List.of(), rows(two, "questions.csv"));
+    assertEquals(List.of(), SmallOffice.rows(two, "questions.csv"));
   }
 }

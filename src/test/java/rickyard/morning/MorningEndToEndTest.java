@@ -10,18 +10,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rickyard.BuiltJar;
 
 /** Whole mornings on small offices, in this process. */
 class MorningEndToEndTest {
@@ -34,47 +29,12 @@ class MorningEndToEndTest {
 
   private Path skeleton() {
     Path office = folder.resolve("office");
-    try (Stream<Path> files = Files.walk(SKELETON)) {
-      for (Path file : files.toList()) {
-        Path target = office.resolve(SKELETON.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(target);
-        } else {
-          Files.copy(file, target);
-        }
-      }
+    try {
+      BuiltJar.copy(SKELETON, office);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return office;
-  }
-
-  private static MorningEnd run(Path office, LocalDate day) {
-    OfficeFolders folders = OfficeFolders.of(office);
-    folders.check();
-    return new Morning(
-            folders,
-            new Options("kg", new TreeSet<>(List.of("data", "page"))),
-            2,
-            Progress.silent(),
-            ledger -> {})
-        .run(Optional.of(day), day);
-  }
-
-  private static List<Map<String, String>> rows(Path file) {
-    try (CSVParser parser =
-        CSVParser.parse(
-            file,
-            StandardCharsets.UTF_8,
-            CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
-      List<Map<String, String>> rows = new ArrayList<>();
-      for (CSVRecord row : parser) {
-        rows.add(new TreeMap<>(row.toMap()));
-      }
-      return rows;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   private static Map<String, String> row(
@@ -84,9 +44,9 @@ class MorningEndToEndTest {
 
   @Test
   void everyFileEndsInOneRowAndTheUnreadableOneIsRefusedWithAReason() {
-    MorningEnd end = run(skeleton(), DAY);
+    MorningEnd end = SmallOffice.run(skeleton(), DAY);
 
-    List<Map<String, String>> outcomes = rows(end.out().resolve("outcomes.csv"));
+    List<Map<String, String>> outcomes = SmallOffice.rows(end.out().resolve("outcomes.csv"));
     assertEquals(
         List.of("a-long-table.csv", "b-dry-matter-only.pdf", "c-unreadable.pdf"),
         outcomes.stream().map(r -> r.get("file")).toList());
@@ -98,42 +58,45 @@ class MorningEndToEndTest {
   @Test
   void aSecondMorningWithTheSameContentSaysThatNothingIsNew() {
     Path office = skeleton();
-    run(office, DAY);
+    SmallOffice.run(office, DAY);
 
-    assertTrue(run(office, DAY).nothingNew());
+    assertTrue(SmallOffice.run(office, DAY).nothingNew());
   }
 
   @Test
   void theSameBytesOnALaterMorningAreKnownAndStillCount() {
     Path office = skeleton();
-    run(office, DAY);
+    SmallOffice.run(office, DAY);
 
-    MorningEnd next = run(office, DAY.plusDays(1));
+    MorningEnd next = SmallOffice.run(office, DAY.plusDays(1));
 
-    List<Map<String, String>> outcomes = rows(next.out().resolve("outcomes.csv"));
+    List<Map<String, String>> outcomes = SmallOffice.rows(next.out().resolve("outcomes.csv"));
     assertEquals("known", row(outcomes, "file", "a-long-table.csv").get("outcome"));
-    List<Map<String, String>> before = rows(office.resolve("mornings/2026-03-16/lots.csv"));
-    assertEquals(before, rows(next.out().resolve("lots.csv")));
+    List<Map<String, String>> before =
+        SmallOffice.rows(office.resolve("mornings/2026-03-16/lots.csv"));
+    assertEquals(before, SmallOffice.rows(next.out().resolve("lots.csv")));
   }
 
   @Test
   void aReportThatLeftTheInboxStillCounts() throws IOException {
     Path office = skeleton();
-    run(office, DAY);
+    SmallOffice.run(office, DAY);
     Files.delete(office.resolve("inbox/a-long-table.csv"));
 
-    MorningEnd next = run(office, DAY.plusDays(1));
+    MorningEnd next = SmallOffice.run(office, DAY.plusDays(1));
 
     assertEquals(
-        rows(office.resolve("mornings/2026-03-16/lots.csv")), rows(next.out().resolve("lots.csv")));
+        SmallOffice.rows(office.resolve("mornings/2026-03-16/lots.csv")),
+        SmallOffice.rows(next.out().resolve("lots.csv")));
   }
 
   @Test
   void aDayBeforeTheLastFinishedMorningIsRefused() {
     Path office = skeleton();
-    run(office, DAY);
+    SmallOffice.run(office, DAY);
 
-    UsageException e = assertThrows(UsageException.class, () -> run(office, DAY.minusDays(1)));
+    UsageException e =
+        assertThrows(UsageException.class, () -> SmallOffice.run(office, DAY.minusDays(1)));
 
     assertEquals(
         "--as-of 2026-03-15 lies before the last finished morning, 2026-03-16; a ledger only goes"
@@ -148,11 +111,11 @@ class MorningEndToEndTest {
     Files.writeString(
         office.resolve("inbox/report.csv"), "Lot,FIELD-7\n" + LONG, StandardCharsets.UTF_8);
 
-    MorningEnd end = run(office, DAY);
+    MorningEnd end = SmallOffice.run(office, DAY);
 
-    assertEquals("FIELD-7", rows(end.out().resolve("lots.csv")).get(0).get("lot"));
+    assertEquals("FIELD-7", SmallOffice.rows(end.out().resolve("lots.csv")).get(0).get("lot"));
     assertTrue(
-        rows(end.out().resolve("questions.csv")).stream()
+        SmallOffice.rows(end.out().resolve("questions.csv")).stream()
             .anyMatch(q -> "lot-unknown".equals(q.get("kind"))));
   }
 
@@ -163,10 +126,10 @@ class MorningEndToEndTest {
     Files.writeString(
         office.resolve("inbox/report.csv"), "Lot,FIELD-8\n" + LONG, StandardCharsets.UTF_8);
 
-    MorningEnd end = run(office, DAY);
+    MorningEnd end = SmallOffice.run(office, DAY);
 
     List<String> derived =
-        rows(end.out().resolve("analyses.csv")).stream()
+        SmallOffice.rows(end.out().resolve("analyses.csv")).stream()
             .filter(r -> "derived".equals(r.get("origin")))
             .map(r -> r.get("analyte"))
             .toList();
@@ -176,7 +139,7 @@ class MorningEndToEndTest {
   @Test
   void oddFilesEachEndInOneRowAndTheGoodReportIsAsWithoutThem() throws IOException {
     Path office = skeleton();
-    run(office, DAY);
+    SmallOffice.run(office, DAY);
     Path odd = folder.resolve("odd");
     copy(SKELETON, odd);
     Path inbox = odd.resolve("inbox");
@@ -188,9 +151,9 @@ class MorningEndToEndTest {
     Files.createDirectories(inbox.resolve("folder.pdf"));
     Files.createSymbolicLink(inbox.resolve("out.csv"), odd.resolve("registers/horses.csv"));
 
-    MorningEnd end = run(odd, DAY);
+    MorningEnd end = SmallOffice.run(odd, DAY);
 
-    List<Map<String, String>> outcomes = rows(end.out().resolve("outcomes.csv"));
+    List<Map<String, String>> outcomes = SmallOffice.rows(end.out().resolve("outcomes.csv"));
     List<String> files = outcomes.stream().map(r -> r.get("file")).toList();
     assertEquals(files.stream().distinct().toList(), files);
     for (String name :
@@ -198,10 +161,11 @@ class MorningEndToEndTest {
       assertEquals("refused", row(outcomes, "file", name).get("outcome"), name);
     }
     assertEquals(
-        rows(office.resolve("mornings/2026-03-16/lots.csv")), rows(end.out().resolve("lots.csv")));
+        SmallOffice.rows(office.resolve("mornings/2026-03-16/lots.csv")),
+        SmallOffice.rows(end.out().resolve("lots.csv")));
     assertEquals(
-        rows(office.resolve("mornings/2026-03-16/horses.csv")),
-        rows(end.out().resolve("horses.csv")));
+        SmallOffice.rows(office.resolve("mornings/2026-03-16/horses.csv")),
+        SmallOffice.rows(end.out().resolve("horses.csv")));
   }
 
   private static void copy(Path from, Path to) throws IOException {
@@ -239,9 +203,9 @@ class MorningEndToEndTest {
     Path horses = office.resolve("registers/horses.csv");
     Files.writeString(horses, Files.readString(horses).replace("laminitis-past", "laminitis-pats"));
 
-    MorningEnd end = run(office, DAY);
+    MorningEnd end = SmallOffice.run(office, DAY);
 
-    Map<String, String> first = rows(end.out().resolve("horses.csv")).get(0);
+    Map<String, String> first = SmallOffice.rows(end.out().resolve("horses.csv")).get(0);
     assertEquals("ask", first.get("priority"));
     assertTrue(String.valueOf(first.get("reason")).contains("horses.csv, row "), first::toString);
     assertTrue(String.valueOf(first.get("reason")).contains("laminitis-pats"), first::toString);

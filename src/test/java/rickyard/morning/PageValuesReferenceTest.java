@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -15,12 +14,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rickyard.BuiltJar;
 import rickyard.core.quantity.Unit;
 
 /**
@@ -54,16 +53,7 @@ class PageValuesReferenceTest {
   private Map<String, CSVRecord> analyses() throws IOException {
     Path office = folder.resolve("office");
     Path demo = Path.of("fixtures", "office");
-    try (Stream<Path> files = Files.walk(demo)) {
-      for (Path file : files.toList()) {
-        Path target = office.resolve(demo.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(target);
-        } else {
-          Files.copy(file, target);
-        }
-      }
-    }
+    BuiltJar.copy(demo, office);
     LocalDate day = LocalDate.of(2026, 3, 16);
     MorningEnd end =
         new Morning(

@@ -23,10 +23,6 @@ final class SmallOffice {
     this.folder = folder;
   }
 
-  Path folder() {
-    return folder;
-  }
-
   /** Writes a file of the office, folders and all. */
   void write(String file, String text) {
     try {
@@ -49,7 +45,12 @@ final class SmallOffice {
   }
 
   MorningEnd run(LocalDate day) {
-    OfficeFolders folders = OfficeFolders.of(folder);
+    return run(folder, day);
+  }
+
+  /** A morning of the office in a folder. */
+  static MorningEnd run(Path office, LocalDate day) {
+    OfficeFolders folders = OfficeFolders.of(office);
     folders.check();
     return new Morning(
             folders,
@@ -62,9 +63,13 @@ final class SmallOffice {
 
   /** The rows of a table, each by its columns. */
   static List<Map<String, String>> rows(MorningEnd end, String file) {
+    return rows(end.out().resolve(file));
+  }
+
+  static List<Map<String, String>> rows(Path file) {
     try (CSVParser parser =
         CSVParser.parse(
-            end.out().resolve(file),
+            file,
             StandardCharsets.UTF_8,
             CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
       List<Map<String, String>> rows = new ArrayList<>();

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import rickyard.intake.grid.ReadLimits;
+import rickyard.intake.grid.Sha256;
 
 /**
  * All that lay in the inbox at one moment, in the order of the paths' code points.
@@ -74,7 +75,7 @@ public final class Inventory {
       all.append(each.sha256()).append('\0');
       all.append(each.problem().map(Arrival.Problem::code).orElse("")).append('\n');
     }
-    return Snapshot.sha256(all.toString().getBytes(StandardCharsets.UTF_8));
+    return Sha256.of(all.toString().getBytes(StandardCharsets.UTF_8));
   }
 
   /**

@@ -9,12 +9,10 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.Set;
 import rickyard.intake.grid.ReadLimits;
+import rickyard.intake.grid.Sha256;
 
 /** The bytes of one file at one moment, or why there are none. */
 final class Snapshot {
@@ -76,7 +74,7 @@ final class Snapshot {
             && after.size() == before.size()
             && after.lastModifiedTime().equals(before.lastModifiedTime());
     return still
-        ? new Snapshot(bytes.length, sha256(bytes), bytes, Optional.empty())
+        ? new Snapshot(bytes.length, Sha256.of(bytes), bytes, Optional.empty())
         : new Snapshot(before.size(), "", NONE, Optional.of(CHANGED));
   }
 
@@ -102,13 +100,5 @@ final class Snapshot {
 
   Optional<Arrival.Problem> problem() {
     return problem;
-  }
-
-  static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException(impossible);
-    }
   }
 }

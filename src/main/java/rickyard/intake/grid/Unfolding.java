@@ -2,10 +2,7 @@ package rickyard.intake.grid;
 
 import static java.util.Objects.requireNonNull;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -59,7 +56,7 @@ public final class Unfolding {
     Opened opened = reader.open(bytes, name);
     List<Part> inside = opened.fold(cells -> List.of(), Opened.Parts::parts, none -> List.of());
     Opened allowed = inside.isEmpty() ? opened : allowed(opened, inside, level);
-    leaves.add(new Leaf(place, sha256(bytes), bytes.length, allowed));
+    leaves.add(new Leaf(place, Sha256.of(bytes), bytes.length, allowed));
     if (allowed != opened) {
       return;
     }
@@ -101,13 +98,5 @@ public final class Unfolding {
       free = name + "#" + again;
     }
     return free;
-  }
-
-  private static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException(impossible);
-    }
   }
 }

@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.quantity.Place;
 import rickyard.core.quantity.Unit;
+import rickyard.intake.grid.Repeated;
 import rickyard.intake.interpret.Figure.Form;
 import rickyard.intake.interpret.Finding.Said;
 
@@ -23,8 +24,8 @@ final class RowReader {
   private final Methods methods;
   private final Samples samples;
   private final Front front;
-  private final Same<List<Said<Unit>>> sameUnits = new Same<>();
-  private final Same<List<Said<String>>> sameBases = new Same<>();
+  private final Repeated<List<Said<Unit>>> sameUnits = new Repeated<>();
+  private final Repeated<List<Said<String>>> sameBases = new Repeated<>();
 
   RowReader(String document, Statements statements, Methods methods, Samples samples, Front front) {
     this.front = front;

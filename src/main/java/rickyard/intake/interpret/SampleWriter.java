@@ -19,6 +19,7 @@ import rickyard.intake.check.Decisive;
 import rickyard.intake.check.Figures;
 import rickyard.intake.check.Print;
 import rickyard.intake.check.SampleChecks;
+import rickyard.intake.grid.Repeated;
 
 /**
  * Turns a draft into a sample: one figure for each analyte, open names settled, relations tried.
@@ -35,8 +36,8 @@ final class SampleWriter {
   private final Dates.Order order;
   private final PageHints hints;
   private final boolean scanned;
-  private final Same<Check> checks = new Same<>();
-  private final Same<Optional<LocalDate>> days = new Same<>();
+  private final Repeated<Check> checks = new Repeated<>();
+  private final Repeated<Optional<LocalDate>> days = new Repeated<>();
   private final List<Untaken> untaken = new ArrayList<>();
 
   /**

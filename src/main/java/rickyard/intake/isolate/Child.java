@@ -12,6 +12,7 @@ import java.util.concurrent.TimeUnit;
 import rickyard.intake.ReadDocument;
 import rickyard.intake.ReadFile;
 import rickyard.intake.grid.ReadingProgress;
+import rickyard.intake.grid.Sha256;
 
 /** A running child, seen from its parent. One thread at a time asks it. */
 final class Child {

@@ -13,6 +13,7 @@ import rickyard.intake.InboxReader;
 import rickyard.intake.ReadDocument;
 import rickyard.intake.ReadFile;
 import rickyard.intake.grid.ReadingProgress;
+import rickyard.intake.grid.Sha256;
 
 /**
  * Reads files in children. A file on which a child hangs, bursts, ends or answers nonsense gets one

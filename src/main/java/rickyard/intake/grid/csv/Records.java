@@ -9,6 +9,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import rickyard.intake.grid.ReadLimits;
+import rickyard.intake.grid.Repeated;
 import rickyard.intake.grid.UnreadableException;
 
 /**
