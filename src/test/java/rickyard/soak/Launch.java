@@ -23,10 +23,15 @@ record Launch(List<String> words) {
 
   /** {@code morning OFFICE --as-of DATE}, one document at a time read by one child. */
   static Launch morning(Path office, String asOf) {
+    return morning(office, asOf, 1);
+  }
+
+  /** The same with several documents read at a time. */
+  static Launch morning(Path office, String asOf, int workers) {
     List<String> words = new ArrayList<>(java());
     words.addAll(List.of("-jar", BuiltJar.path().toString()));
-    words.addAll(
-        List.of("morning", office.toAbsolutePath().toString(), "--as-of", asOf, "--workers", "1"));
+    words.addAll(List.of("morning", office.toAbsolutePath().toString(), "--as-of", asOf));
+    words.addAll(List.of("--workers", String.valueOf(workers)));
     return new Launch(words);
   }
 
