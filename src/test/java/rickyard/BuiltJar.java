@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -53,9 +54,11 @@ public final class BuiltJar {
     Path office = Files.createTempDirectory("rickyard-archive");
     Files.createDirectories(office.resolve("inbox"));
     List<String> jvm = new ArrayList<>(words);
-    Files.deleteIfExists(archive);
-    jvm.add("-XX:ArchiveClassesAtExit=" + archive);
+    // Two test processes may make one at a time: each its own, and the last one stays.
+    Path made = archive.resolveSibling("rickyard-test-" + ProcessHandle.current().pid() + ".jsa");
+    jvm.add("-XX:ArchiveClassesAtExit=" + made);
     run(jvm, List.of("morning", office.toString(), "--as-of", "2026-03-16"));
+    Files.move(made, archive, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     try (Stream<Path> files = Files.walk(office)) {
       for (Path file : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
         Files.delete(file);
