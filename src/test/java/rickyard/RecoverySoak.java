@@ -115,6 +115,7 @@ class RecoverySoak {
       assertEquals(third, BuiltJar.contents(office.resolve("mornings")), "seed " + SEED + ", " + i);
     }
     System.out.println("database bytes changed: 20 tried, 20 equal, " + rebuilt + " rebuilt");
+    assertEquals(20, rebuilt);
   }
 
   @Test

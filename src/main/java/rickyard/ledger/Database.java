@@ -22,12 +22,14 @@ final class Database implements AutoCloseable {
           "batch_job_execution",
           "batch_job_instance");
 
+  private final Path folder;
   private final JdbcConnectionPool pool;
   private final JdbcTemplate jdbc;
   private final JdbcTransactionManager transactions;
   private final int before;
 
-  private Database(JdbcConnectionPool pool, int before) {
+  private Database(Path folder, JdbcConnectionPool pool, int before) {
+    this.folder = folder;
     this.pool = pool;
     this.jdbc = new JdbcTemplate(pool);
     this.transactions = new JdbcTransactionManager(pool);
@@ -43,6 +45,7 @@ final class Database implements AutoCloseable {
   static Database open(Path folder) {
     try {
       DurableFiles.privateFolder(folder);
+      ClosedMark.lift(folder);
     } catch (IOException e) {
       throw new IllegalStateException("not a folder that can be written: " + folder, e);
     }
@@ -59,7 +62,7 @@ final class Database implements AutoCloseable {
         migrate(pool);
       }
       opened = true;
-      return new Database(pool, before);
+      return new Database(folder, pool, before);
     } finally {
       if (!opened) {
         pool.dispose();
@@ -139,5 +142,6 @@ final class Database implements AutoCloseable {
     } finally {
       pool.dispose();
     }
+    ClosedMark.set(folder);
   }
 }

@@ -35,6 +35,9 @@ final class Opening {
     if (!isThere() && shouldBeThere(head, survey)) {
       return rebuilt(head, survey, "is missing", new IllegalStateException("missing"));
     }
+    if (ClosedMark.isAltered(db())) {
+      return rebuilt(head, survey, "was altered while it was closed", new IllegalStateException());
+    }
     Database database;
     try {
       database = Database.open(db());
@@ -69,7 +72,7 @@ final class Opening {
   }
 
   private boolean isThere() {
-    return Files.exists(db().resolve("rickyard.mv.db"));
+    return Files.exists(db().resolve(ClosedMark.DATABASE));
   }
 
   private boolean shouldBeThere(Optional<Head> head, Survey survey) {
@@ -87,6 +90,7 @@ final class Opening {
       DurableFiles.privateFolder(folder.resolve("tmp"));
       DurableFiles.wipe(folder.resolve("tmp"));
       DurableFiles.wipeTemporary(folder);
+      DurableFiles.wipeTemporary(db());
       DurableFiles.wipeTemporary(folder.resolve("journal"));
       DurableFiles.wipeTemporary(folder.resolve("originals"));
     } catch (IOException e) {

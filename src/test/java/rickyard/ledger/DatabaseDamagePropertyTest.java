@@ -17,11 +17,13 @@ import org.springframework.dao.DataAccessException;
 import rickyard.BuiltJar;
 
 /**
- * A database file with bytes changed or cut off is found at the opening or says the same; the
- * journal's truth never changes, a result is right or counts as not there.
+ * A database file with bytes changed or cut off is found at the opening; one that no mark tells of,
+ * because a run was killed, is found or says the same. The journal's truth never changes, a result
+ * is right or counts as not there.
  */
 class DatabaseDamagePropertyTest {
   private static final int ROUNDS = Integer.getInteger("rickyard.damage", 12);
+  private static final int KINDS = 4;
   private static final long SEED = Long.getLong("rickyard.damage.seed", 20260316L);
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
@@ -44,10 +46,19 @@ class DatabaseDamagePropertyTest {
     for (int round = 0; round < ROUNDS; round++) {
       Path damaged = folder.resolve("damaged-" + round);
       BuiltJar.copy(whole, damaged);
-      Files.write(KeptLedger.database(damaged), damage(file, random, round));
+      byte[] changed = damage(file, random, round);
+      Files.write(KeptLedger.database(damaged), changed);
+      boolean isMarked = round / KINDS % 2 == 1;
+      if (!isMarked) {
+        ClosedMark.lift(damaged.resolve("db"));
+      }
       String where = "seed " + SEED + ", round " + round;
+      int before = rebuilt;
       assertTimeoutPreemptively(
           PATIENCE, () -> wrong.addAll(wrongIn(damaged, truth, where)), where);
+      if (isMarked && !Arrays.equals(changed, file) && rebuilt == before) {
+        wrong.add(where + ": not found although it was marked");
+      }
     }
     System.out.println("database damaged " + ROUNDS + " times, rebuilt " + rebuilt);
     assertEquals(List.of(), wrong);
@@ -55,12 +66,12 @@ class DatabaseDamagePropertyTest {
 
   /** A cut, or a few bytes changed near one another as a bad block does. */
   private static byte[] damage(byte[] file, Random random, int round) {
-    if (round % 4 == 3) {
+    if (round % KINDS == 3) {
       return Arrays.copyOf(file, random.nextInt(file.length));
     }
     byte[] changed = file.clone();
     int at = random.nextInt(file.length);
-    int length = round % 4 == 2 ? 512 : 1 + random.nextInt(4);
+    int length = round % KINDS == 2 ? 512 : 1 + random.nextInt(4);
     for (int i = at; i < Math.min(file.length, at + length); i++) {
       changed[i] = (byte) random.nextInt();
     }

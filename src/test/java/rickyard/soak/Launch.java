@@ -15,7 +15,7 @@ import rickyard.BuiltJar;
  * @param words the command
  */
 record Launch(List<String> words) {
-  private static final long PATIENCE_SECONDS = 240;
+  private static final long PATIENCE_SECONDS = 600;
 
   Launch {
     words = List.copyOf(words);
@@ -71,7 +71,7 @@ record Launch(List<String> words) {
     return new ProcessBuilder(words).redirectErrorStream(true).redirectOutput(log.toFile()).start();
   }
 
-  /** Runs it to its end; one that does not come to its end in four minutes is a failure. */
+  /** Runs it to its end; one that does not come to its end in ten minutes is a failure. */
   BuiltJar.Ended run(Path log) throws IOException, InterruptedException {
     Process process = start(log);
     if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
