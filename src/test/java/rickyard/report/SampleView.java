@@ -1,5 +1,23 @@
 package rickyard.report;
 
+import rickyard.report.view.SeasonView;
+import rickyard.report.view.SeasonLot;
+import rickyard.core.season.YearValue;
+import rickyard.core.season.PairedDifference;
+import rickyard.core.season.OverTimeRules;
+import rickyard.core.season.OverTime;
+import rickyard.core.season.LotCourse;
+import rickyard.core.season.LaboratoryPair;
+import rickyard.core.season.Laboratory;
+import rickyard.core.season.FieldCourse;
+import rickyard.core.season.DayValue;
+import rickyard.core.season.Course;
+import rickyard.core.quantity.Unit;
+import rickyard.core.forage.Method;
+import rickyard.core.forage.AnalyteCode;
+import java.util.TreeSet;
+import java.util.OptionalDouble;
+import java.util.Optional;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -148,7 +166,82 @@ final class SampleView {
         horseFacts,
         clientFacts,
         counts(outcomes),
-        false);
+        false)
+        .withSeason(season());
+  }
+
+  private SeasonView season() {
+    List<SeasonLot> found = new ArrayList<>();
+    for (int i = 0; i < lots; i++) {
+      TreeMap<String, SeasonLot.Content> contents = new TreeMap<>();
+      contents.put("NSC_WSC", new SeasonLot.Content(8.1 + i, "% DM"));
+      found.add(
+          new SeasonLot(
+              lot(i),
+              text.apply("grass-hay"),
+              client(i),
+              text.apply("Fellside Forage"),
+              "202" + (5 + i % 2),
+              "2026-0" + (1 + i % 3),
+              contents,
+              i % 2 == 0 ? List.of("ID") : List.of(),
+              i % 2 == 0 ? List.of() : List.of("ID"),
+              List.of("PSSM")));
+    }
+    Laboratory first = Laboratory.of(text.apply("Brook Vale"));
+    Laboratory second = Laboratory.of(text.apply("Fellside Forage"));
+    TreeSet<Laboratory> one = new TreeSet<>(List.of(first));
+    TreeSet<Laboratory> other = new TreeSet<>(List.of(second));
+    DayValue early = new DayValue(LocalDate.of(2026, 3, 1), 8.2, 0.9, 1, one);
+    DayValue late = new DayValue(LocalDate.of(2026, 5, 2), 11.9, 1.0, 1, other);
+    OverTime overTime =
+        new OverTime(
+            new OverTimeRules(List.of(AnalyteCode.NSC_WSC), 5, 3, 3, 0.05),
+            List.of(
+                new LotCourse(
+                    lot(0),
+                    AnalyteCode.NSC_WSC,
+                    Unit.PERCENT,
+                    List.of(early, late),
+                    3.7,
+                    1.35,
+                    Optional.empty(),
+                    Course.CHANGED)),
+            List.of(
+                new FieldCourse(
+                    text.apply("Long Acre"),
+                    text.apply("1"),
+                    text.apply("grass-hay"),
+                    AnalyteCode.NSC_WSC,
+                    Unit.PERCENT,
+                    List.of(new YearValue(2025, 1, 9.1, 0.9), new YearValue(2026, 2, 9.4, 0.7)),
+                    0.3,
+                    1.14,
+                    Optional.empty(),
+                    Course.STEADY)),
+            List.of(
+                new LaboratoryPair(
+                    first,
+                    second,
+                    AnalyteCode.NSC_WSC,
+                    Unit.PERCENT,
+                    6,
+                    Optional.of(PairedDifference.of(List.of(0.9, 1.1, 0.7, 1.0, 0.8, 0.9))),
+                    new TreeSet<>(List.of(Method.NIR)),
+                    new TreeSet<>(List.of(Method.WET)),
+                    OptionalDouble.of(21))),
+            List.of(
+                new LaboratoryPair(
+                    first,
+                    first,
+                    AnalyteCode.NSC_WSC,
+                    Unit.PERCENT,
+                    2,
+                    Optional.empty(),
+                    new TreeSet<>(),
+                    new TreeSet<>(),
+                    OptionalDouble.empty())));
+    return new SeasonView(List.of("NSC_WSC"), found, lots == 0 ? Optional.empty() : Optional.of(overTime));
   }
 
   private String horse(int i) {
