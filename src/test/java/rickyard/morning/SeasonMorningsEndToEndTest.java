@@ -140,7 +140,8 @@ class SeasonMorningsEndToEndTest {
   void theSameMorningsGiveTheSameBytes() throws IOException {
     MorningEnd one = threeMornings(folder.resolve("one"));
     MorningEnd two = threeMornings(folder.resolve("two"));
-    for (String file : List.of("season.csv", "season-clears.csv", "over-time.csv", "summary.html")) {
+    for (String file :
+        List.of("season.csv", "season-clears.csv", "over-time.csv", "summary.html")) {
       assertArrayEquals(
           Files.readAllBytes(one.out().resolve(file)),
           Files.readAllBytes(two.out().resolve(file)),

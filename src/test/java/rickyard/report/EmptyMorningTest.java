@@ -70,6 +70,7 @@ class EmptyMorningTest {
 
   @Test
   void aMorningWithLotsDoes() throws Exception {
-    assertTrue(loadedBy("full").contains("tech.tablesaw.api.Table"), "the watch sees what it is for");
+    assertTrue(
+        loadedBy("full").contains("tech.tablesaw.api.Table"), "the watch sees what it is for");
   }
 }

@@ -1,27 +1,12 @@
 package rickyard.report;
 
-import rickyard.report.view.SeasonView;
-import rickyard.report.view.SeasonLot;
-import rickyard.core.season.YearValue;
-import rickyard.core.season.PairedDifference;
-import rickyard.core.season.OverTimeRules;
-import rickyard.core.season.OverTime;
-import rickyard.core.season.LotCourse;
-import rickyard.core.season.LaboratoryPair;
-import rickyard.core.season.Laboratory;
-import rickyard.core.season.FieldCourse;
-import rickyard.core.season.DayValue;
-import rickyard.core.season.Course;
-import rickyard.core.quantity.Unit;
-import rickyard.core.forage.Method;
-import rickyard.core.forage.AnalyteCode;
-import java.util.TreeSet;
-import java.util.OptionalDouble;
-import java.util.Optional;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import rickyard.core.advice.ChangeoverLine;
 import rickyard.core.advice.DietLine;
@@ -34,6 +19,19 @@ import rickyard.core.advice.PortionLine;
 import rickyard.core.advice.Priority;
 import rickyard.core.advice.Proposal;
 import rickyard.core.advice.ProposalItem;
+import rickyard.core.forage.AnalyteCode;
+import rickyard.core.forage.Method;
+import rickyard.core.quantity.Unit;
+import rickyard.core.season.Course;
+import rickyard.core.season.DayValue;
+import rickyard.core.season.FieldCourse;
+import rickyard.core.season.Laboratory;
+import rickyard.core.season.LaboratoryPair;
+import rickyard.core.season.LotCourse;
+import rickyard.core.season.OverTime;
+import rickyard.core.season.OverTimeRules;
+import rickyard.core.season.PairedDifference;
+import rickyard.core.season.YearValue;
 import rickyard.report.view.AnalysisRow;
 import rickyard.report.view.ClientFacts;
 import rickyard.report.view.Counts;
@@ -44,6 +42,8 @@ import rickyard.report.view.MorningView;
 import rickyard.report.view.OutcomeRow;
 import rickyard.report.view.QuestionRow;
 import rickyard.report.view.RecallRow;
+import rickyard.report.view.SeasonLot;
+import rickyard.report.view.SeasonView;
 import rickyard.report.view.TableRowUsed;
 import rickyard.report.view.VerdictRow;
 
@@ -137,36 +137,41 @@ final class SampleView {
     advice.sort(java.util.Comparator.comparing(HorseAdvice::priority));
     List<OutcomeRow> outcomes = outcomes();
     return new MorningView(
-        LocalDate.of(2026, 11, 24),
-        "kg",
-        outcomes,
-        analyses(),
-        lotRows(),
-        advice,
-        questions(),
-        followUps(),
-        List.of(
-            new RecallRow(
-                lot(1), client(0), horse(0), "2026-11-02", "", text.apply("Do not open lot L2."))),
-        List.of(
+            LocalDate.of(2026, 11, 24),
+            "kg",
+            outcomes,
+            analyses(),
+            lotRows(),
+            advice,
+            questions(),
+            followUps(),
+            List.of(
+                new RecallRow(
+                    lot(1),
+                    client(0),
+                    horse(0),
+                    "2026-11-02",
+                    "",
+                    text.apply("Do not open lot L2."))),
+            List.of(
+                text.apply(
+                    "Report 2211 for lot L2 was amended: WSC + starch 9.1 is now 11.9 % of dry"
+                        + " matter; what was said on 2026-11-17 is open again.")),
+            List.of(
+                text.apply(
+                    "horses.csv, row 9, column \"body_weight_kg\": expected a number above 0, found"
+                        + " \"?\"")),
+            List.of(text.apply("horses.csv, row 4: the weight is 14 months old.")),
             text.apply(
-                "Report 2211 for lot L2 was amended: WSC + starch 9.1 is now 11.9 % of dry"
-                    + " matter; what was said on 2026-11-17 is open again.")),
-        List.of(
-            text.apply(
-                "horses.csv, row 9, column \"body_weight_kg\": expected a number above 0, found"
-                    + " \"?\"")),
-        List.of(text.apply("horses.csv, row 4: the weight is 14 months old.")),
-        text.apply(
-            "P(over) = Φ((y − L)/u); guard band w = z(risk)·u; clears when y ≤ L − w, exceeds"
-                + " when y ≥ L + w, in between it is borderline and not cleared."),
-        List.of(
-            new TableRowUsed("limits.csv", "1", "9f2c1a7be0d4" + "0".repeat(52), false),
-            new TableRowUsed("uncertainties.csv", "1", "0a1b2c3d4e5f" + "0".repeat(52), true)),
-        horseFacts,
-        clientFacts,
-        counts(outcomes),
-        false)
+                "P(over) = Φ((y − L)/u); guard band w = z(risk)·u; clears when y ≤ L − w, exceeds"
+                    + " when y ≥ L + w, in between it is borderline and not cleared."),
+            List.of(
+                new TableRowUsed("limits.csv", "1", "9f2c1a7be0d4" + "0".repeat(52), false),
+                new TableRowUsed("uncertainties.csv", "1", "0a1b2c3d4e5f" + "0".repeat(52), true)),
+            horseFacts,
+            clientFacts,
+            counts(outcomes),
+            false)
         .withSeason(season());
   }
 
@@ -241,7 +246,8 @@ final class SampleView {
                     new TreeSet<>(),
                     new TreeSet<>(),
                     OptionalDouble.empty())));
-    return new SeasonView(List.of("NSC_WSC"), found, lots == 0 ? Optional.empty() : Optional.of(overTime));
+    return new SeasonView(
+        List.of("NSC_WSC"), found, lots == 0 ? Optional.empty() : Optional.of(overTime));
   }
 
   private String horse(int i) {

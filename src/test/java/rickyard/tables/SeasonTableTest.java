@@ -29,8 +29,7 @@ class SeasonTableTest {
 
   private List<String> problems(String row) {
     office(row);
-    return assertThrows(
-            UnusableTablesException.class, () -> SeasonTable.load(Optional.of(config)))
+    return assertThrows(UnusableTablesException.class, () -> SeasonTable.load(Optional.of(config)))
         .problems()
         .stream()
         .map(TableProblem::message)

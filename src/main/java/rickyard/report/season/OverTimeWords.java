@@ -111,7 +111,7 @@ public final class OverTimeWords {
           case RISING, FALLING -> "";
         };
     String trend = course.trend().map(t -> trend(course, t)).orElse(toCome(rules));
-    return years + ". " + sentence(finding.isEmpty() ? trend : finding + "; " + trend);
+    return years + ": " + sentence(finding.isEmpty() ? trend : finding + "; " + trend);
   }
 
   private static String toCome(OverTimeRules rules) {

@@ -72,8 +72,7 @@ class OverTimeTest {
     Measured bound =
         Measured.below(
             Unit.PERCENT, Basis.DRY_MATTER, 5, 1, new Evidence.Derived("given", List.of()));
-    assertTrue(
-        new Tests().add("A", "L", 0, 8, 1).add("A", "L", 9, bound).look().lots().isEmpty());
+    assertTrue(new Tests().add("A", "L", 0, 8, 1).add("A", "L", 9, bound).look().lots().isEmpty());
     assertTrue(
         new Tests().add("A", "L", 0, 8, 1).add("B", "L", 9, 12, 1).look().lots().isEmpty(),
         "another lot");
@@ -113,7 +112,11 @@ class OverTimeTest {
   @Test
   void aLaboratoryWithoutANameIsBesideNone() {
     OverTime found =
-        new Tests().add("A", "", 0, 8, 1).add("A", " \u200B", 5, 8, 1).add("A", "L", 9, 8, 1).look();
+        new Tests()
+            .add("A", "", 0, 8, 1)
+            .add("A", " \u200B", 5, 8, 1)
+            .add("A", "L", 9, 8, 1)
+            .look();
     assertTrue(found.laboratories().isEmpty());
     assertEquals(1, found.lots().size(), "the lot's own course needs no name");
   }
@@ -166,8 +169,7 @@ class OverTimeTest {
   @Test
   void rulesThatWouldSayTooMuchAreRefused() {
     List<AnalyteCode> one = List.of(AnalyteCode.WSC);
-    assertThrows(
-        IllegalArgumentException.class, () -> new OverTimeRules(List.of(), 5, 3, 3, 0.05));
+    assertThrows(IllegalArgumentException.class, () -> new OverTimeRules(List.of(), 5, 3, 3, 0.05));
     assertThrows(IllegalArgumentException.class, () -> new OverTimeRules(one, 1, 3, 3, 0.05));
     assertThrows(IllegalArgumentException.class, () -> new OverTimeRules(one, 5, 2, 3, 0.05));
     assertThrows(IllegalArgumentException.class, () -> new OverTimeRules(one, 5, 3, 2, 0.05));

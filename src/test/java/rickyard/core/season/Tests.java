@@ -25,8 +25,7 @@ import rickyard.core.quantity.Unit;
 
 /** Tests of lots, for tests. */
 final class Tests {
-  static final OverTimeRules RULES =
-      new OverTimeRules(List.of(AnalyteCode.NSC_WSC), 5, 3, 3, 0.05);
+  static final OverTimeRules RULES = new OverTimeRules(List.of(AnalyteCode.NSC_WSC), 5, 3, 3, 0.05);
   static final LocalDate DAY = LocalDate.of(2026, 3, 1);
 
   private final List<LotTest> tests = new ArrayList<>();
@@ -105,14 +104,7 @@ final class Tests {
   OverTime look(List<LotTest> ordered) {
     return OverTime.of(
         new Settled(
-            List.of(),
-            List.of(),
-            List.of(),
-            inForce,
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
+            List.of(), List.of(), List.of(), inForce, List.of(), List.of(), List.of(), List.of(),
             ordered),
         lots,
         RULES);

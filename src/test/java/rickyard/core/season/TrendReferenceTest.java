@@ -19,9 +19,7 @@ class TrendReferenceTest {
     for (int i = 0; i < n; i++) {
       points.add(
           new TimePoint(
-              10 * i + random.nextInt(9),
-              8 + random.nextGaussian(),
-              0.3 + random.nextDouble()));
+              10 * i + random.nextInt(9), 8 + random.nextGaussian(), 0.3 + random.nextDouble()));
     }
     return points;
   }
