@@ -39,6 +39,8 @@ class ArchitectureTest {
           .definedBy("rickyard.core.remedy..")
           .layer("core.nutrition")
           .definedBy("rickyard.core.nutrition..")
+          .layer("core.season")
+          .definedBy("rickyard.core.season..")
           .layer("core.judgement")
           .definedBy("rickyard.core.judgement..")
           .layer("core.forage")
@@ -65,6 +67,8 @@ class ArchitectureTest {
           .whereLayer("core.remedy")
           .mayOnlyBeAccessedByLayers(
               "cli", "morning", "report", "ledger", "registers", "tables", "intake", "core.advice")
+          .whereLayer("core.season")
+          .mayOnlyBeAccessedByLayers("cli", "morning", "report", "ledger", "registers", "tables")
           .because("rooms are read from the bottom up");
 
   @ArchTest
@@ -167,6 +171,39 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("tech.tablesaw..", "org.thymeleaf..")
           .because("rounding and wording happen in one room");
+
+  @ArchTest
+  static final ArchRule seasonKnowsForageOnly =
+      classes()
+          .that()
+          .resideInAPackage("rickyard.core.season..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              "rickyard.core.season..",
+              "rickyard.core.forage..",
+              "rickyard.core.quantity..",
+              "java..",
+              "org.jspecify..")
+          .because("tests beside each other decide no verdict and no diet");
+
+  @ArchTest
+  static final ArchRule countingStaysInTheSeason =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("rickyard.report.season..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("tech.tablesaw..")
+          .because("an empty morning loads none of it, and nothing is decided by it");
+
+  @ArchTest
+  static final ArchRule columnsAreFilledFromTypedValues =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("tech.tablesaw.io..")
+          .because("it guesses what a figure from outside means");
 
   @ArchTest
   static final ArchRule noCycles =

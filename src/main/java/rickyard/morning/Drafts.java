@@ -25,7 +25,7 @@ final class Drafts {
   private static final List<String> LOTS =
       Arrays.asList(
           ("lot_id,holder,material,legume_pct,cutting,harvested_on,stock_kg,bale_kg,"
-                  + "price_per_tonne,for_sale,cores,sampled_on,sampled_by")
+                  + "price_per_tonne,for_sale,cores,sampled_on,sampled_by,field")
               .split(",", -1));
 
   private final SettledMorning morning;

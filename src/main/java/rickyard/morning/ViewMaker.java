@@ -83,7 +83,8 @@ final class ViewMaker {
         horseFacts(),
         clientFacts(),
         counts(outcomes, lots),
-        memory.diets().isEmpty() && memory.lots().isEmpty());
+        memory.diets().isEmpty() && memory.lots().isEmpty(),
+        new SeasonLots(inputs, morning, judged).view());
   }
 
   private List<String> notes() {

@@ -24,7 +24,7 @@ public enum Register {
   LOTS(
       "lots.csv",
       "lot_id! holder! material! legume_pct# cutting harvested_on stock_kg|stock_lb!#"
-          + " bale_kg|bale_lb# price_per_tonne# for_sale cores# sampled_on sampled_by"),
+          + " bale_kg|bale_lb# price_per_tonne# for_sale cores# sampled_on sampled_by field?"),
   DELIVERIES(
       "deliveries.csv",
       "lot_id! client_id! kg|lb!# delivered_on! replaces! opens_on! opened_on! finished_on!"),

@@ -75,7 +75,8 @@ final class RowParsers {
             forSale,
             cores,
             sampled,
-            row.text("sampled_by")));
+            row.text("sampled_by"),
+            row.text("field")));
   }
 
   private void warnOfMaterial(RegisterRow row, String material) {

@@ -34,7 +34,8 @@ final class VetFirst {
         view.horseFacts(),
         view.clientFacts(),
         view.counts(),
-        view.firstMorning());
+        view.firstMorning(),
+        view.season());
   }
 
   private static HorseAdvice withheld(HorseAdvice horse) {

@@ -67,7 +67,14 @@ class OutputsTest {
               Map.entry("share.csv", "horse,lot,kg_per_day,days,kg,verdict,why"),
               Map.entry("shortage.csv", "group,horses,needed_kg,found_kg,short_kg,why"),
               Map.entry("retests.csv", "lot,holder,due,what,why,stock_kg,lab,sampled_on,undecided"),
-              Map.entry("recalls.csv", "lot,client,horse,delivered_on,told_on,what")));
+              Map.entry("recalls.csv", "lot,client,horse,delivered_on,told_on,what"),
+              Map.entry("season.csv", "by,of,quantity,unit,lots,mean,sd,lowest,highest"),
+              Map.entry(
+                  "season-clears.csv", "by,of,group,lots,clears,not_for,undecided,clears_pct"),
+              Map.entry(
+                  "over-time.csv",
+                  "kind,about,other,quantity,unit,n,from,to,change,u,slope,slope_u,slope_per,t,"
+                      + "df,chance,finding,words")));
 
   private static final Set<String> ALL = Set.of(Outputs.DATA, Outputs.PAGE);
 

@@ -3,7 +3,10 @@ package rickyard.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import rickyard.core.advice.ChangeoverLine;
 import rickyard.core.advice.DietLine;
@@ -16,6 +19,19 @@ import rickyard.core.advice.PortionLine;
 import rickyard.core.advice.Priority;
 import rickyard.core.advice.Proposal;
 import rickyard.core.advice.ProposalItem;
+import rickyard.core.forage.AnalyteCode;
+import rickyard.core.forage.Method;
+import rickyard.core.quantity.Unit;
+import rickyard.core.season.Course;
+import rickyard.core.season.DayValue;
+import rickyard.core.season.FieldCourse;
+import rickyard.core.season.Laboratory;
+import rickyard.core.season.LaboratoryPair;
+import rickyard.core.season.LotCourse;
+import rickyard.core.season.OverTime;
+import rickyard.core.season.OverTimeRules;
+import rickyard.core.season.PairedDifference;
+import rickyard.core.season.YearValue;
 import rickyard.report.view.AnalysisRow;
 import rickyard.report.view.ClientFacts;
 import rickyard.report.view.Counts;
@@ -26,6 +42,8 @@ import rickyard.report.view.MorningView;
 import rickyard.report.view.OutcomeRow;
 import rickyard.report.view.QuestionRow;
 import rickyard.report.view.RecallRow;
+import rickyard.report.view.SeasonLot;
+import rickyard.report.view.SeasonView;
 import rickyard.report.view.TableRowUsed;
 import rickyard.report.view.VerdictRow;
 
@@ -119,36 +137,117 @@ final class SampleView {
     advice.sort(java.util.Comparator.comparing(HorseAdvice::priority));
     List<OutcomeRow> outcomes = outcomes();
     return new MorningView(
-        LocalDate.of(2026, 11, 24),
-        "kg",
-        outcomes,
-        analyses(),
-        lotRows(),
-        advice,
-        questions(),
-        followUps(),
-        List.of(
-            new RecallRow(
-                lot(1), client(0), horse(0), "2026-11-02", "", text.apply("Do not open lot L2."))),
-        List.of(
+            LocalDate.of(2026, 11, 24),
+            "kg",
+            outcomes,
+            analyses(),
+            lotRows(),
+            advice,
+            questions(),
+            followUps(),
+            List.of(
+                new RecallRow(
+                    lot(1),
+                    client(0),
+                    horse(0),
+                    "2026-11-02",
+                    "",
+                    text.apply("Do not open lot L2."))),
+            List.of(
+                text.apply(
+                    "Report 2211 for lot L2 was amended: WSC + starch 9.1 is now 11.9 % of dry"
+                        + " matter; what was said on 2026-11-17 is open again.")),
+            List.of(
+                text.apply(
+                    "horses.csv, row 9, column \"body_weight_kg\": expected a number above 0, found"
+                        + " \"?\"")),
+            List.of(text.apply("horses.csv, row 4: the weight is 14 months old.")),
             text.apply(
-                "Report 2211 for lot L2 was amended: WSC + starch 9.1 is now 11.9 % of dry"
-                    + " matter; what was said on 2026-11-17 is open again.")),
-        List.of(
-            text.apply(
-                "horses.csv, row 9, column \"body_weight_kg\": expected a number above 0, found"
-                    + " \"?\"")),
-        List.of(text.apply("horses.csv, row 4: the weight is 14 months old.")),
-        text.apply(
-            "P(over) = Φ((y − L)/u); guard band w = z(risk)·u; clears when y ≤ L − w, exceeds"
-                + " when y ≥ L + w, in between it is borderline and not cleared."),
-        List.of(
-            new TableRowUsed("limits.csv", "1", "9f2c1a7be0d4" + "0".repeat(52), false),
-            new TableRowUsed("uncertainties.csv", "1", "0a1b2c3d4e5f" + "0".repeat(52), true)),
-        horseFacts,
-        clientFacts,
-        counts(outcomes),
-        false);
+                "P(over) = Φ((y − L)/u); guard band w = z(risk)·u; clears when y ≤ L − w, exceeds"
+                    + " when y ≥ L + w, in between it is borderline and not cleared."),
+            List.of(
+                new TableRowUsed("limits.csv", "1", "9f2c1a7be0d4" + "0".repeat(52), false),
+                new TableRowUsed("uncertainties.csv", "1", "0a1b2c3d4e5f" + "0".repeat(52), true)),
+            horseFacts,
+            clientFacts,
+            counts(outcomes),
+            false)
+        .withSeason(season());
+  }
+
+  private SeasonView season() {
+    List<SeasonLot> found = new ArrayList<>();
+    for (int i = 0; i < lots; i++) {
+      TreeMap<String, SeasonLot.Content> contents = new TreeMap<>();
+      contents.put("NSC_WSC", new SeasonLot.Content(8.1 + i, "% DM"));
+      found.add(
+          new SeasonLot(
+              lot(i),
+              text.apply("grass-hay"),
+              client(i),
+              text.apply("Fellside Forage"),
+              "202" + (5 + i % 2),
+              "2026-0" + (1 + i % 3),
+              contents,
+              i % 2 == 0 ? List.of("ID") : List.of(),
+              i % 2 == 0 ? List.of() : List.of("ID"),
+              List.of("PSSM")));
+    }
+    Laboratory first = Laboratory.of(text.apply("Brook Vale"));
+    Laboratory second = Laboratory.of(text.apply("Fellside Forage"));
+    TreeSet<Laboratory> one = new TreeSet<>(List.of(first));
+    TreeSet<Laboratory> other = new TreeSet<>(List.of(second));
+    DayValue early = new DayValue(LocalDate.of(2026, 3, 1), 8.2, 0.9, 1, one);
+    DayValue late = new DayValue(LocalDate.of(2026, 5, 2), 11.9, 1.0, 1, other);
+    OverTime overTime =
+        new OverTime(
+            new OverTimeRules(List.of(AnalyteCode.NSC_WSC), 5, 3, 3, 0.05),
+            List.of(
+                new LotCourse(
+                    lot(0),
+                    AnalyteCode.NSC_WSC,
+                    Unit.PERCENT,
+                    List.of(early, late),
+                    3.7,
+                    1.35,
+                    Optional.empty(),
+                    Course.CHANGED)),
+            List.of(
+                new FieldCourse(
+                    text.apply("Long Acre"),
+                    text.apply("1"),
+                    text.apply("grass-hay"),
+                    AnalyteCode.NSC_WSC,
+                    Unit.PERCENT,
+                    List.of(new YearValue(2025, 1, 9.1, 0.9), new YearValue(2026, 2, 9.4, 0.7)),
+                    0.3,
+                    1.14,
+                    Optional.empty(),
+                    Course.STEADY)),
+            List.of(
+                new LaboratoryPair(
+                    first,
+                    second,
+                    AnalyteCode.NSC_WSC,
+                    Unit.PERCENT,
+                    6,
+                    Optional.of(PairedDifference.of(List.of(0.9, 1.1, 0.7, 1.0, 0.8, 0.9))),
+                    new TreeSet<>(List.of(Method.NIR)),
+                    new TreeSet<>(List.of(Method.WET)),
+                    OptionalDouble.of(21))),
+            List.of(
+                new LaboratoryPair(
+                    first,
+                    first,
+                    AnalyteCode.NSC_WSC,
+                    Unit.PERCENT,
+                    2,
+                    Optional.empty(),
+                    new TreeSet<>(),
+                    new TreeSet<>(),
+                    OptionalDouble.empty())));
+    return new SeasonView(
+        List.of("NSC_WSC"), found, lots == 0 ? Optional.empty() : Optional.of(overTime));
   }
 
   private String horse(int i) {

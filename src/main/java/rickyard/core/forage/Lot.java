@@ -23,6 +23,7 @@ import java.util.OptionalInt;
  * @param cores cores taken for its analysis
  * @param sampledOn day of sampling
  * @param sampledBy who sampled
+ * @param field the field it grew on, by a name of its own in the office; empty if nobody says
  */
 public record Lot(
     String id,
@@ -37,7 +38,8 @@ public record Lot(
     boolean forSale,
     OptionalInt cores,
     Optional<LocalDate> sampledOn,
-    String sampledBy) {
+    String sampledBy,
+    String field) {
 
   public Lot {
     requireNonNull(id, "id");
@@ -45,5 +47,38 @@ public record Lot(
     requireNonNull(material, "material");
     requireNonNull(cutting, "cutting");
     requireNonNull(sampledBy, "sampledBy");
+    requireNonNull(field, "field");
+  }
+
+  /** A lot of which nobody says on which field it grew. */
+  public Lot(
+      String id,
+      String holder,
+      String material,
+      OptionalDouble legumePercent,
+      String cutting,
+      Optional<LocalDate> harvestedOn,
+      OptionalDouble stockKg,
+      OptionalDouble baleKg,
+      OptionalDouble pricePerTonne,
+      boolean forSale,
+      OptionalInt cores,
+      Optional<LocalDate> sampledOn,
+      String sampledBy) {
+    this(
+        id,
+        holder,
+        material,
+        legumePercent,
+        cutting,
+        harvestedOn,
+        stockKg,
+        baleKg,
+        pricePerTonne,
+        forSale,
+        cores,
+        sampledOn,
+        sampledBy,
+        "");
   }
 }

@@ -17,6 +17,7 @@ final class LotTests {
   private final AnswerBook answers;
   private final Corrections corrections;
   private final List<Question> questions;
+  private final List<LotTest> seen = new ArrayList<>();
 
   LotTests(
       AnalysisMaker maker,
@@ -41,6 +42,11 @@ final class LotTests {
     tests.forEach(h -> h.sample = corrections.apply(h, subject));
     boolean provisional = tests.stream().anyMatch(h -> h.provisional);
     List<AccountedAnalysis> made = tests.stream().map(h -> make(h, subject, batch)).toList();
+    if (batch.isEmpty()) {
+      for (int i = 0; i < tests.size(); i++) {
+        seen.add(LotTest.of(tests.get(i), subject, made.get(i)));
+      }
+    }
     if (tests.size() == 1) {
       return one(tests.get(0), made.get(0), provisional);
     }
@@ -49,6 +55,13 @@ final class LotTests {
       return together(tests, made, provisional);
     }
     return disputed(subject, batch, tests, made, disagreement, provisional);
+  }
+
+  /** Every test of a lot that was looked at, sorted by lot and key: also those that disagree. */
+  List<LotTest> seen() {
+    return seen.stream()
+        .sorted(Comparator.comparing(LotTest::lot).thenComparing(LotTest::key))
+        .toList();
   }
 
   private static InForce none(String subject, String batch, String why, boolean provisional) {

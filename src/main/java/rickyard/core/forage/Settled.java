@@ -17,6 +17,7 @@ import java.util.TreeSet;
  * @param answers what became of each answer of the office, by question
  * @param corrected what was corrected by a person, with what was read
  * @param layouts how the layout of every document stands to what is remembered
+ * @param tests every test of a lot that counts or that another test of it disputes, by lot and key
  */
 public record Settled(
     List<SettledSample> samples,
@@ -26,7 +27,8 @@ public record Settled(
     List<Reopened> reopened,
     List<AnswerUse> answers,
     List<Corrected> corrected,
-    List<LayoutSeen> layouts) {
+    List<LayoutSeen> layouts,
+    List<LotTest> tests) {
 
   public Settled {
     samples = List.copyOf(samples);
@@ -37,6 +39,7 @@ public record Settled(
     answers = List.copyOf(answers);
     corrected = List.copyOf(corrected);
     layouts = List.copyOf(layouts);
+    tests = List.copyOf(tests);
   }
 
   /** What counts for a lot (blank batch) or a batch of a feed. */

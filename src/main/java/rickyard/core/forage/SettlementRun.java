@@ -60,7 +60,8 @@ final class SettlementRun {
         Outcomes.reopened(all, unsettled.decisions()),
         answers.uses(),
         corrections.made(),
-        layouts.seen());
+        layouts.seen(),
+        tests.seen());
   }
 
   /** Copies, replaced and left-out samples ask nothing: nobody needs the answer. */

@@ -1,5 +1,6 @@
 package rickyard.report.csv;
 
+import java.util.ArrayList;
 import java.util.List;
 import rickyard.report.view.CoOpView;
 import rickyard.report.view.MorningView;
@@ -10,6 +11,12 @@ public final class MorningTables {
 
   /** The tables in the order in which a person would open them. */
   public static List<Table> of(MorningView view, CoOpView coOp) {
+    List<Table> tables = new ArrayList<>(ofToday(view, coOp));
+    tables.addAll(SeasonTables.of(view));
+    return List.copyOf(tables);
+  }
+
+  private static List<Table> ofToday(MorningView view, CoOpView coOp) {
     return List.of(
         ArrivalTables.outcomes(view),
         ArrivalTables.analyses(view),

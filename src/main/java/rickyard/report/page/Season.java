@@ -2,104 +2,108 @@ package rickyard.report.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import java.util.function.Function;
-import rickyard.report.text.Harmless;
+import java.util.Map;
+import rickyard.report.season.OverTimeWords;
+import rickyard.report.season.SeasonSummary;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
-import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
-import tech.tablesaw.aggregate.AggregateFunctions;
-import tech.tablesaw.api.DoubleColumn;
-import tech.tablesaw.api.StringColumn;
-import tech.tablesaw.api.Table;
 
 /**
- * The lots taken together, by material, laboratory and holder. Only for looking at: nothing is
- * decided or ordered by it, and its tables are filled from typed values.
+ * The lots taken together, by material, laboratory, month and holder. Only for looking at: nothing
+ * is decided or ordered by it.
+ *
+ * @param quantity what the figures are, in words with their unit; empty where no lot has any
+ * @param parts one table for each way of taking them together
  */
-public final class Season {
-  private static final String NSC = "nsc";
-  private static final String KEY = "key";
+public record Season(String quantity, List<Part> parts) {
+  private static final Map<String, List<String>> HEADINGS =
+      Map.of(
+          "material", List.of("By material", "Material"),
+          "material-year", List.of("By material and year of harvest", "Material and year"),
+          "laboratory", List.of("By laboratory", "Laboratory"),
+          "month", List.of("By month of sampling", "Month"),
+          "holder", List.of("By holder", "Holder"));
 
-  /** One line: how many lots with a value, and what they hold. */
+  /** One line: how many lots with an analysis, how many with a figure, and what they hold. */
   public record Row(
-      String key, String count, String mean, String sd, String range, List<String> shares) {}
+      String key,
+      String lots,
+      String count,
+      String mean,
+      String sd,
+      String range,
+      List<String> shares) {}
 
   /** One way of grouping. */
-  public record Part(String caption, String keyHeading, List<String> groups, List<Row> rows) {}
+  public record Part(String caption, String keyHeading, List<String> groups, Listed<Row> rows) {}
 
-  private Season() {}
-
-  /** Empty where no lot has WSC + starch. */
-  static List<Part> of(MorningView view) {
-    List<LotRow> lots = view.lots().stream().filter(lot -> lot.nscWsc() != null).toList();
-    if (lots.isEmpty()) {
-      return List.of();
+  static Season of(MorningView view) {
+    SeasonSummary summary = SeasonSummary.of(view.season());
+    if (summary.parts().isEmpty()) {
+      return new Season("", List.of());
     }
-    return List.of(
-        part("By material", "Material", lots, lot -> lot.material().replace('-', ' ')),
-        part("By laboratory", "Laboratory", lots, LotRow::lab),
-        part("By holder", "Holder", lots, lot -> Names.client(view, lot.holder())));
+    String quantity = view.season().quantities().isEmpty() ? "" : view.season().quantities().get(0);
+    List<Part> parts = new ArrayList<>();
+    for (SeasonSummary.Part part : summary.parts()) {
+      if (!part.by().equals("material-year") || hasYears(part, summary)) {
+        parts.add(part(view, summary, part, quantity));
+      }
+    }
+    return new Season(Words.of("quantity", quantity.toLowerCase(java.util.Locale.ROOT)), parts);
+  }
+
+  /** Years are worth a table where they part a material. */
+  private static boolean hasYears(SeasonSummary.Part byYear, SeasonSummary summary) {
+    return byYear.rows().size() > summary.parts().get(0).rows().size();
   }
 
   private static Part part(
-      String caption, String heading, List<LotRow> lots, Function<LotRow, String> key) {
-    List<String> groups = groups(lots);
-    Table table = table(lots, key, groups);
-    List<Row> rows = new ArrayList<>();
-    for (String name : new TreeSet<>(table.stringColumn(KEY).asList())) {
-      rows.add(row(name, table.where(table.stringColumn(KEY).isEqualTo(name)), groups));
-    }
+      MorningView view, SeasonSummary summary, SeasonSummary.Part part, String quantity) {
+    List<String> headings = HEADINGS.getOrDefault(part.by(), List.of(part.by(), part.by()));
     return new Part(
-        caption, heading, groups.stream().map(g -> Words.of("group", g)).toList(), rows);
+        headings.get(0),
+        headings.get(1),
+        summary.groups().stream().map(g -> Words.of("group", g)).toList(),
+        Listed.first(
+            part.rows(), row -> row(view, summary, part.by(), row, quantity), "season.csv"));
   }
 
-  /** Groups that any lot was judged for. */
-  private static List<String> groups(List<LotRow> lots) {
-    SortedSet<String> groups = new TreeSet<>();
-    for (LotRow lot : lots) {
-      groups.addAll(lot.suits());
-      groups.addAll(lot.notFor());
-      groups.addAll(lot.undecided());
-    }
-    return List.copyOf(groups);
-  }
-
-  private static Table table(List<LotRow> lots, Function<LotRow, String> key, List<String> groups) {
-    StringColumn keys = StringColumn.create(KEY);
-    DoubleColumn values = DoubleColumn.create(NSC);
-    Table table = Table.create("lots", keys, values);
-    for (int g = 0; g < groups.size(); g++) {
-      table.addColumns(DoubleColumn.create("clears" + g));
-    }
-    for (LotRow lot : lots) {
-      Double value = lot.nscWsc();
-      String name = Harmless.line(key.apply(lot));
-      keys.append(name.isEmpty() ? "not stated" : name);
-      values.append(value == null ? Double.NaN : value);
-      for (int g = 0; g < groups.size(); g++) {
-        table.doubleColumn("clears" + g).append(lot.suits().contains(groups.get(g)) ? 1.0 : 0.0);
-      }
-    }
-    return table;
-  }
-
-  private static Row row(String name, Table part, List<String> groups) {
-    DoubleColumn nsc = part.doubleColumn(NSC);
-    double sd = nsc.size() < 2 ? Double.NaN : AggregateFunctions.stdDev.summarize(nsc);
-    List<String> shares = new ArrayList<>();
-    for (int g = 0; g < groups.size(); g++) {
-      double clears = part.doubleColumn("clears" + g).sum();
-      shares.add(Math.round(clears) + " (" + Shown.share(clears, nsc.size()) + ")");
-    }
+  private static Row row(
+      MorningView view, SeasonSummary summary, String by, SeasonSummary.Row row, String quantity) {
+    SeasonSummary.Stat stat =
+        row.stats().stream()
+            .filter(s -> s.quantity().equals(quantity))
+            .findFirst()
+            .orElseGet(() -> new SeasonSummary.Stat(quantity, "", 0, 0, null, 0, 0));
+    boolean none = stat.lots() == 0;
     return new Row(
-        name,
-        Integer.toString(nsc.size()),
-        Shown.number(Double.valueOf(nsc.mean())),
-        Double.isNaN(sd) ? "–" : Shown.number(Double.valueOf(sd)),
-        Shown.number(Double.valueOf(nsc.min())) + " to " + Shown.number(Double.valueOf(nsc.max())),
-        shares);
+        key(view, by, row.of()),
+        Integer.toString(row.lots()),
+        Integer.toString(stat.lots()),
+        none ? "–" : Shown.number(Double.valueOf(stat.mean())),
+        stat.sd() == null ? "–" : Shown.number(stat.sd()),
+        none
+            ? "–"
+            : Shown.number(Double.valueOf(stat.lowest()))
+                + " to "
+                + Shown.number(Double.valueOf(stat.highest())),
+        summary.groups().stream().map(group -> share(row, group)).toList());
+  }
+
+  private static String key(MorningView view, String by, String of) {
+    return switch (by) {
+      case "holder" -> Names.client(view, of);
+      case "material", "material-year" -> of.replace('-', ' ');
+      default -> OverTimeWords.name(of);
+    };
+  }
+
+  private static String share(SeasonSummary.Row row, String group) {
+    return row.clearings().stream()
+        .filter(c -> c.group().equals(group))
+        .findFirst()
+        .map(c -> c.clears() + " of " + c.lots() + " (" + Shown.share(c.clears(), c.lots()) + ")")
+        .orElse("–");
   }
 }

@@ -28,6 +28,7 @@ import rickyard.core.advice.HorseAdvice;
  * @param clientFacts by client
  * @param counts they add up
  * @param firstMorning whether the ledger was empty before
+ * @param season the lots and tests of all mornings taken together
  */
 public record MorningView(
     LocalDate asOf,
@@ -47,7 +48,8 @@ public record MorningView(
     SortedMap<String, HorseFacts> horseFacts,
     SortedMap<String, ClientFacts> clientFacts,
     Counts counts,
-    boolean firstMorning) {
+    boolean firstMorning,
+    SeasonView season) {
 
   public MorningView {
     outcomes = List.copyOf(outcomes);
@@ -63,5 +65,71 @@ public record MorningView(
     tables = List.copyOf(tables);
     horseFacts = Collections.unmodifiableSortedMap(new TreeMap<>(horseFacts));
     clientFacts = Collections.unmodifiableSortedMap(new TreeMap<>(clientFacts));
+  }
+
+  /** A morning whose lots nobody has taken together. */
+  public MorningView(
+      LocalDate asOf,
+      String units,
+      List<OutcomeRow> outcomes,
+      List<AnalysisRow> analyses,
+      List<LotRow> lots,
+      List<HorseAdvice> horses,
+      List<QuestionRow> questions,
+      List<FollowUpRow> followUps,
+      List<RecallRow> recalls,
+      List<String> changes,
+      List<String> problems,
+      List<String> warnings,
+      String decisionRule,
+      List<TableRowUsed> tables,
+      SortedMap<String, HorseFacts> horseFacts,
+      SortedMap<String, ClientFacts> clientFacts,
+      Counts counts,
+      boolean firstMorning) {
+    this(
+        asOf,
+        units,
+        outcomes,
+        analyses,
+        lots,
+        horses,
+        questions,
+        followUps,
+        recalls,
+        changes,
+        problems,
+        warnings,
+        decisionRule,
+        tables,
+        horseFacts,
+        clientFacts,
+        counts,
+        firstMorning,
+        SeasonView.none());
+  }
+
+  /** The same morning with its lots and tests taken together. */
+  public MorningView withSeason(SeasonView season) {
+    return new MorningView(
+        asOf,
+        units,
+        outcomes,
+        analyses,
+        lots,
+        horses,
+        questions,
+        followUps,
+        recalls,
+        changes,
+        problems,
+        warnings,
+        decisionRule,
+        tables,
+        horseFacts,
+        clientFacts,
+        counts,
+        firstMorning,
+        season);
   }
 }
