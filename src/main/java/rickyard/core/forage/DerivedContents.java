@@ -76,13 +76,18 @@ final class DerivedContents {
     }
   }
 
-  /** A printed sum that is smaller than one of its printed parts contradicts it. */
+  /**
+   * A printed sum that is smaller than one of its parts contradicts it. ESC is a part of WSC, so
+   * that ESC + starch is a part of WSC + starch.
+   */
   private boolean isBelowAPart(AnalyteCode soluble, AnalyteCode sum) {
     Measured printed = contents.get(sum);
     if (printed == null) {
       return false;
     }
-    return List.of(soluble, STARCH).stream()
+    List<AnalyteCode> parts =
+        sum.equals(NSC_WSC) ? List.of(WSC, STARCH, ESC, NSC_ESC) : List.of(soluble, STARCH);
+    return parts.stream()
         .map(contents::get)
         .anyMatch(part -> part != null && part.low() > printed.high());
   }
