@@ -105,24 +105,18 @@ final class Evaluated {
     Mixture.Supply p = mixture.supply("P");
     Num over = ca.total();
     Num under = p.total();
-    boolean isKnown = ca.isKnown() && p.isKnown() && under.best() > 0;
+    boolean isKnown = ca.isComplete() && p.isComplete() && under.best() > 0;
+    String origin = Num.both(over.origin(), under.origin());
     double ratio = isKnown ? over.best() / under.best() : 0;
-    double u = isKnown ? ratio * Math.hypot(over.u() / over.best(), under.u() / under.best()) : 0;
-    Num total =
-        new Num(
-            ratio,
-            ratio,
-            ratio,
-            under.isBounded() && isKnown ? over.lower() / under.upper() : 0,
-            isKnown && over.isBounded() && under.lower() > 0
-                ? over.upper() / under.lower()
-                : Double.POSITIVE_INFINITY,
-            u,
-            Num.both(over.origin(), under.origin()));
+    double top = isKnown ? ratio : Double.POSITIVE_INFINITY;
+    double ofCalcium = over.best() > 0 ? over.u() / over.best() : 0;
+    double u = isKnown ? ratio * Math.hypot(ofCalcium, under.u() / under.best()) : 0;
+    Num total = new Num(ratio, ratio, top, ratio, top, u, origin);
+    double ceiling = origin.equals(Num.REPORTED) ? ratio + 2 * u : ratio;
     boolean isGrowing = horse.get("status").equals("growing");
     double max = books.settingNumber(isGrowing ? "ca_p_max_growing" : "ca_p_max_adult");
     Mixture.Supply supply =
-        new Mixture.Supply(total, ca.isComplete() && p.isComplete(), isKnown, total.upper());
+        new Mixture.Supply(total, isKnown, isKnown, ceiling);
     return Line.of(
         "CA_P",
         supply,

@@ -40,7 +40,10 @@ final class Laboratory {
     dm.ifPresent(n -> found.put("DM", n));
     for (Printed f : figures) {
       if (!List.of("DM", "MOISTURE").contains(f.code())) {
-        found.put(f.code(), onDryMatter(f, dm));
+        boolean isUnconvertible = f.basis().equals("af") && dm.isEmpty();
+        if (!isUnconvertible || isCondemning(f.code())) {
+          found.put(f.code(), onDryMatter(f, dm));
+        }
       }
     }
     Num nitrate = found.get("NO3");
@@ -52,6 +55,14 @@ final class Laboratory {
             books.find("uncertainties", "kind", "sum-correlation").orElseThrow().get("value"));
     Sums.add(found, r);
     return found;
+  }
+
+  /** What a limit for lots names, or is a part of what it names: a lower bound may condemn. */
+  private boolean isCondemning(String code) {
+    boolean isPart = List.of("WSC", "ESC", "STARCH", "NSC_ESC", "NO3").contains(code);
+    String quantity = code.toLowerCase(java.util.Locale.ROOT);
+    return isPart
+        || books.find("limits", "subject", "lot", "quantity", quantity).isPresent();
   }
 
   private Optional<Num> dryMatter(Map<String, Printed> byCode) {

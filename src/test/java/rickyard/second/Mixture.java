@@ -138,7 +138,7 @@ final class Mixture {
         variances.add(term[1] * term[1]);
         reportedVariances.add(isReported ? term[1] * term[1] : 0);
       }
-      ceiling += perKg * kg.getEntry(j) * (isReported || !c.isBounded() ? c.upper() : c.best());
+      ceiling += perKg * kg.getEntry(j) * (isReported && c.isBounded() ? c.upper() : c.best());
     }
     Num sum =
         Num.sum(vector(weights), known, new DiagonalMatrix(new double[known.size()]))
@@ -175,6 +175,9 @@ final class Mixture {
     List<Integer> places = new ArrayList<>();
     boolean isOpen = false;
     for (int j = 0; j < foods.size(); j++) {
+      if (addsNothing(code, foods.get(j))) {
+        continue;
+      }
       Optional<Num> c = counting(code, foods.get(j));
       isOpen |= c.isEmpty();
       if (c.isPresent()) {
@@ -200,12 +203,13 @@ final class Mixture {
     return Optional.of(isOpen ? open(mixed) : mixed);
   }
 
+  /** Some contents come with forage alone. */
+  private boolean addsNothing(String code, Food food) {
+    return !food.isForage()
+        && List.of(books.setting("forage_only_contents").split(";", -1)).contains(code);
+  }
+
   private Optional<Num> counting(String code, Food food) {
-    boolean isForageOnly =
-        List.of(books.setting("forage_only_contents").split(";", -1)).contains(code);
-    if (isForageOnly && !food.isForage()) {
-      return Optional.of(Num.plain(0, 0, 0, ""));
-    }
     Optional<Num> given = food.findGiven(code);
     if (given.isPresent() && given.get().isBounded()) {
       return given;
@@ -213,14 +217,15 @@ final class Mixture {
     double silent = 0;
     for (int j = 0; j < foods.size(); j++) {
       boolean isSilent = foods.get(j).findGiven(code).filter(Num::isBounded).isEmpty();
-      boolean counts = isSilent && !(isForageOnly && !foods.get(j).isForage());
-      silent += counts ? kgDm.getEntry(j) : 0;
+      silent += isSilent && !addsNothing(code, foods.get(j)) ? kgDm.getEntry(j) : 0;
     }
     boolean isSmall = 100 * silent / totalDm() < books.settingNumber("sugar_silent_pct_dm");
+    double known = given.map(Num::best).orElse(0.0);
     Optional<Num> high =
         books
             .find("role-high-values", "role", food.role(), "analyte", code)
-            .map(r -> Num.atMost(Double.parseDouble(r.get("value")), 0, Num.ASSUMED));
+            .map(r -> Math.max(known, Double.parseDouble(r.get("value"))))
+            .map(top -> Num.atMost(top, 0, Num.ASSUMED));
     return isSmall && high.isPresent() ? high : given;
   }
 

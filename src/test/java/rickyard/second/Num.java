@@ -59,11 +59,6 @@ record Num(
     return new Num(best, low, high, lower, upper, newU, origin);
   }
 
-  /** As the same figure, from what it now rests on. */
-  Num from(String newOrigin) {
-    return new Num(best, low, high, lower, upper, u, newOrigin);
-  }
-
   static String both(String a, String b) {
     if (a.isEmpty() || b.isEmpty()) {
       return a + b;

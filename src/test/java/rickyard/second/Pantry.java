@@ -15,8 +15,6 @@ final class Pantry {
       Pattern.compile(
           "([a-z0-9_]+?)_(pct|g_per_kg|mg_per_kg|mcal_per_kg|mj_per_kg|iu_per_kg)_(dm|af)");
   private static final List<String> INPUTS = List.of("CP", "ADF", "NDF", "EE", "ASH");
-  private static final List<String> SUGARS =
-      List.of("WSC", "ESC", "STARCH", "NSC_WSC", "NSC_ESC", "K");
 
   private final Books books;
 
@@ -48,22 +46,37 @@ final class Pantry {
   }
 
   private Food food(String key, String role, Num dm, SortedMap<String, Num> given) {
-    if (books.isRole(role, "silence", "zero")) {
-      SUGARS.forEach(c -> given.putIfAbsent(c, Num.plain(0, 0, 0, "")));
-      Mixture.PER_KG.keySet().forEach(c -> given.putIfAbsent(c, Num.plain(0, 0, 0, "")));
-    }
     Sums.add(given, books.settingNumber("nsc_correlation"));
     SortedMap<String, Num> supply = new TreeMap<>(given);
     boolean isForage = books.isRole(role, "forage", "yes");
     if (isForage) {
       addEnergy(role, supply);
     }
+    addSilence(role, given, supply);
     books
         .rows("typical-values", "material", role)
         .filter(r -> !r.get("analyte").equals("DM") && !r.get("unit").equals("% CP"))
         .forEach(r -> supply.putIfAbsent(r.get("analyte"), typical(role, r.get("analyte"))));
     addLysine(role, supply);
     return new Food(key, role, isForage, books.isRole(role, "straw", "yes"), dm, given, supply);
+  }
+
+  /**
+   * Nutrients that are not declared count as none where the role says so: by definition, as in salt,
+   * or by assumption.
+   */
+  private void addSilence(
+      String role, SortedMap<String, Num> given, SortedMap<String, Num> supply) {
+    Map<String, String> row =
+        books.find("roles", "role", role, "silence", "zero").orElse(Map.of());
+    if (row.isEmpty()) {
+      return;
+    }
+    boolean isCertain = row.get("status").equals("verified");
+    Num none = Num.plain(0, 0, 0, isCertain ? Num.REPORTED : Num.ASSUMED);
+    Mixture.PER_KG.keySet().forEach(c -> supply.putIfAbsent(c, none));
+    // in a limit too: a supplement that is silent about potassium is taken to hold none
+    Mixture.PER_KG.keySet().forEach(c -> given.putIfAbsent(c, none));
   }
 
   private Num typical(String material, String analyte) {
@@ -93,8 +106,8 @@ final class Pantry {
               double uShare = Double.parseDouble(r.get("u")) / 100;
               RealVector gradient = new ArrayRealVector(new double[] {share, cp.best()});
               RealVector us = new ArrayRealVector(new double[] {cp.u(), uShare});
-              Num lysine = cp.times(share).withU(gradient.ebeMultiply(us).getNorm());
-              supply.put("LYS", lysine.from(Num.both(Num.ASSUMED, cp.origin())));
+              double u = gradient.ebeMultiply(us).getNorm();
+              supply.put("LYS", Num.plain(cp.best() * share, 0, u, Num.ASSUMED));
             });
   }
 
@@ -109,17 +122,15 @@ final class Pantry {
     double[] x = new double[INPUTS.size()];
     double[] u = new double[INPUTS.size()];
     String origin = "";
-    boolean isReported = false;
     for (int i = 0; i < x.length; i++) {
       Num n = supply.get(INPUTS.get(i));
       if (n == null) {
         String input = INPUTS.get(i);
-        if (books.find("typical-values", "material", role, "analyte", input).isEmpty()) {
+        boolean isOwn = List.of("CP", "ADF", "NDF").contains(input);
+        if (isOwn || books.find("typical-values", "material", role, "analyte", input).isEmpty()) {
           return;
         }
         n = typical(role, input);
-      } else {
-        isReported = true;
       }
       if (n.lower() != n.upper()) {
         return;
@@ -128,9 +139,7 @@ final class Pantry {
       u[i] = n.u();
       origin = Num.both(origin, n.origin());
     }
-    if (isReported) {
-      equation(x, u, origin, supply);
-    }
+    equation(x, u, origin, supply);
   }
 
   private void equation(double[] x, double[] u, String origin, SortedMap<String, Num> supply) {
@@ -166,7 +175,7 @@ final class Pantry {
     String printed = row.get("dm_pct");
     double value = Double.parseDouble(printed);
     String kind = kind(row, "dm");
-    double u = given(row, "dm_u", assumedU(kind, "dry-matter", value), printed);
+    double u = given(row, "dm_u", assumedU(kind, "dry-matter", value));
     return Num.plain(value, Csv.halfWidth(printed), u, Num.REPORTED);
   }
 
@@ -175,14 +184,10 @@ final class Pantry {
     return kind.isEmpty() ? "typical" : kind;
   }
 
-  /**
-   * The register's own u, or the assumed one; of a figure that is not a bound rounding is in it.
-   */
-  private static double given(
-      Map<String, String> row, String column, double assumed, String printed) {
+  /** The register's own u, or the assumed one, which is all of it: rounding is not added. */
+  private static double given(Map<String, String> row, String column, double assumed) {
     String own = row.getOrDefault(column, "");
-    double u = own.isEmpty() ? assumed : Double.parseDouble(own);
-    return Math.hypot(u, Csv.halfWidth(printed) / Math.sqrt(3));
+    return own.isEmpty() ? assumed : Double.parseDouble(own);
   }
 
   private double assumedU(String kind, String group, double value) {
@@ -210,14 +215,18 @@ final class Pantry {
     double canonical = value * toCanonical;
     double y = canonical * scale;
     double fromDm = isAsFed ? y * dm.u() / dm.best() : 0;
-    if (kind.equals("max")) {
-      given.put(code, Num.atMost(y, fromDm, Num.REPORTED));
-    } else if (kind.equals("min")) {
-      given.put(code, Num.atLeast(y, fromDm, Num.REPORTED));
+    boolean isBound = kind.equals("max") || kind.equals("min");
+    double assumed =
+        isBound ? 0 : assumedU(kind, analyte.get("group"), canonical) / toCanonical;
+    double u = Math.hypot(given(row, name + "_u", assumed) * toCanonical * scale, fromDm);
+    if (isBound) {
+      boolean isMax = kind.equals("max");
+      given.put(code, isMax ? Num.atMost(y, u, Num.REPORTED) : Num.atLeast(y, u, Num.REPORTED));
     } else {
-      double assumed = assumedU(kind, analyte.get("group"), canonical) / toCanonical;
-      double u = given(row, name + "_u", assumed, printed) * toCanonical * scale;
-      given.put(code, Num.plain(y, 0, Math.hypot(u, fromDm), Num.REPORTED));
+      double half = Csv.halfWidth(printed) * toCanonical;
+      double low = Math.max(0, canonical - half) * (isAsFed ? 100 / dm.high() : 1);
+      double high = (canonical + half) * (isAsFed ? 100 / dm.low() : 1);
+      given.put(code, new Num(y, low, high, y, y, u, Num.REPORTED));
     }
   }
 

@@ -206,9 +206,12 @@ class RandomDietsTest {
       Optional<Num> second = mixture.content(code);
       differences.word(what + " known", "" + first.isPresent(), "" + second.isPresent());
       if (first.isPresent() && second.isPresent()) {
+        differences.number(what + " upper", first.get().upper(), second.get().upper(), RELATIVE);
+      }
+      // of what is open above the two may know different lower bounds: the words are compared
+      if (first.isPresent() && second.isPresent() && second.get().isBounded()) {
         differences.number(what, first.get().best(), second.get().best(), RELATIVE);
         differences.number(what + " lower", first.get().lower(), second.get().lower(), RELATIVE);
-        differences.number(what + " upper", first.get().upper(), second.get().upper(), RELATIVE);
         differences.number(what + " u", first.get().u(), second.get().u(), RELATIVE);
       }
     }
@@ -222,11 +225,20 @@ class RandomDietsTest {
               limit.risk().orElse(Double.NaN));
       words.merge(first.word().code(), 1, Integer::sum);
       differences.word(name + " " + limit.id(), first.word().code(), second.word());
-      optional(name + " " + limit.id() + " p", first.pOver(), second.pOver());
+      if (mixture.content(limit.analyte().value()).filter(Num::isBounded).isPresent()) {
+        optional(name + " " + limit.id() + " p", first.pOver(), second.pOver());
+      }
     }
   }
 
   private void compare(String what, Amount first, Mixture.Supply second, double bodyKg) {
+    differences.word(
+        what + " open",
+        "" + Double.isInfinite(first.upper()),
+        "" + !second.total().isBounded());
+    if (!second.total().isBounded()) {
+      return;
+    }
     SortedMap<String, double[]> pairs = new TreeMap<>();
     pairs.put("best", new double[] {first.best(), second.total().best()});
     pairs.put("lower", new double[] {first.lower(), second.total().lower()});

@@ -212,8 +212,7 @@ final class RandomYard {
     for (int i = 0; i < items; i++) {
       boolean isLot = i == 0 || draws.chance(0.35);
       String item = isLot ? draws.of(lotIds) : draws.of(List.copyOf(roleOf.keySet()));
-      // the same item twice happens: two feedings of one hay
-      if (taken.contains(item) && draws.chance(0.7)) {
+      if (taken.contains(item)) {
         continue;
       }
       taken.add(item);

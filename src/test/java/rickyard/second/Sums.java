@@ -11,26 +11,36 @@ import org.hipparchus.linear.RealMatrix;
 final class Sums {
   private Sums() {}
 
-  /** A sum of both parts beats a printed one; a part alone is a bound from below. */
+  /**
+   * A sum of both parts beats a printed one; a part alone is a bound from below. Only parts that are
+   * bounded themselves beat a printed sum.
+   */
   static void add(Map<String, Num> contents, double correlation) {
-    Optional<Num> starch = find(contents, "STARCH");
     dropContradicted(contents, "NSC_ESC", List.of("ESC", "STARCH"));
-    sum(find(contents, "ESC"), starch, correlation).ifPresent(n -> contents.put("NSC_ESC", n));
+    put(contents, "NSC_ESC", sum(find(contents, "ESC"), find(contents, "STARCH"), correlation));
     dropContradicted(contents, "NSC_WSC", List.of("WSC", "STARCH", "ESC", "NSC_ESC"));
-    sum(find(contents, "WSC"), starch, correlation).ifPresent(n -> contents.put("NSC_WSC", n));
+    put(contents, "NSC_WSC", sum(find(contents, "WSC"), find(contents, "STARCH"), correlation));
     if (!contents.containsKey("NSC_WSC")) {
       greatest(List.of("NSC_ESC", "WSC", "ESC", "STARCH"), contents)
           .ifPresent(n -> contents.put("NSC_WSC", n));
     }
     if (!contents.containsKey("NSC_ESC")) {
-      Optional<Num> wide = find(contents, "NSC_WSC").filter(Num::isBounded);
-      if (wide.isPresent()) {
-        contents.put(
-            "NSC_ESC", Num.atMost(wide.get().upper(), wide.get().u(), wide.get().origin()));
-      } else {
-        greatest(List.of("ESC", "STARCH"), contents).ifPresent(n -> contents.put("NSC_ESC", n));
-      }
+      greatest(List.of("ESC", "STARCH"), contents).ifPresent(n -> contents.put("NSC_ESC", n));
     }
+    Num wide = contents.get("NSC_WSC");
+    Num narrow = contents.get("NSC_ESC");
+    if (wide != null && wide.isBounded() && (narrow == null || !narrow.isBounded())) {
+      double lower = narrow == null ? 0 : Math.min(wide.lower(), narrow.lower());
+      contents.put(
+          "NSC_ESC",
+          new Num(wide.best(), lower, wide.high(), lower, wide.upper(), wide.u(), wide.origin()));
+    }
+  }
+
+  private static void put(Map<String, Num> contents, String code, Optional<Num> sum) {
+    boolean isOpen = find(contents, code).filter(Num::isBounded).isEmpty();
+    sum.filter(s -> s.isBounded() || isOpen)
+        .ifPresent(s -> contents.put(code, s));
   }
 
   /** A printed sum below something that is a part of it by definition (ESC is a part of WSC). */
