@@ -28,6 +28,16 @@ final class Differences {
     }
   }
 
+  /** Equal to within a stated amount, or both not there. */
+  void near(String what, double first, double second, double tolerance) {
+    compared++;
+    boolean isSame =
+        Double.isNaN(first) && Double.isNaN(second) || Math.abs(first - second) <= tolerance;
+    if (!isSame) {
+      found.add(what + ": " + first + ", second computation " + second);
+    }
+  }
+
   void word(String what, String first, String second) {
     compared++;
     if (!first.equals(second)) {

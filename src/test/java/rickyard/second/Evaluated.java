@@ -75,7 +75,7 @@ final class Evaluated {
     double floor = Double.parseDouble(warn.isEmpty() ? rule.get("vet_below_pct_bw") : warn);
     double ceiling = Double.parseDouble(rule.get("max_pct_bw"));
     Num total = mixture.dryMatter();
-    Mixture.Supply supply = new Mixture.Supply(total, true, true, total.best() + 2 * total.u());
+    Mixture.Supply supply = new Mixture.Supply(total, true, true, total.best());
     return Line.of(
         "DM",
         supply,
@@ -115,8 +115,7 @@ final class Evaluated {
     double ceiling = origin.equals(Num.REPORTED) ? ratio + 2 * u : ratio;
     boolean isGrowing = horse.get("status").equals("growing");
     double max = books.settingNumber(isGrowing ? "ca_p_max_growing" : "ca_p_max_adult");
-    Mixture.Supply supply =
-        new Mixture.Supply(total, isKnown, isKnown, ceiling);
+    Mixture.Supply supply = new Mixture.Supply(total, isKnown, isKnown, ceiling);
     return Line.of(
         "CA_P",
         supply,

@@ -61,8 +61,7 @@ final class Laboratory {
   private boolean isCondemning(String code) {
     boolean isPart = List.of("WSC", "ESC", "STARCH", "NSC_ESC", "NO3").contains(code);
     String quantity = code.toLowerCase(java.util.Locale.ROOT);
-    return isPart
-        || books.find("limits", "subject", "lot", "quantity", quantity).isPresent();
+    return isPart || books.find("limits", "subject", "lot", "quantity", quantity).isPresent();
   }
 
   private Optional<Num> dryMatter(Map<String, Printed> byCode) {

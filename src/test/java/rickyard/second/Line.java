@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 
 /** A nutrient of a diet as diets.csv shows it; NaN where a cell is blank. */
 record Line(
+    boolean isKnown,
     double supply,
     double low,
     double high,
@@ -19,7 +20,7 @@ record Line(
     double low = Math.max(0, total.lower() - 2 * total.u());
     double high = total.upper() + 2 * total.u();
     String status = status(code, supply, low, need, max, alarms);
-    return new Line(total.best(), low, high, need, max, status, total.origin());
+    return new Line(supply.isKnown(), total.best(), low, high, need, max, status, total.origin());
   }
 
   private static String status(

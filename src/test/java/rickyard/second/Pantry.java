@@ -62,13 +62,12 @@ final class Pantry {
   }
 
   /**
-   * Nutrients that are not declared count as none where the role says so: by definition, as in salt,
-   * or by assumption.
+   * Nutrients that are not declared count as none where the role says so: by definition, as in
+   * salt, or by assumption.
    */
   private void addSilence(
       String role, SortedMap<String, Num> given, SortedMap<String, Num> supply) {
-    Map<String, String> row =
-        books.find("roles", "role", role, "silence", "zero").orElse(Map.of());
+    Map<String, String> row = books.find("roles", "role", role, "silence", "zero").orElse(Map.of());
     if (row.isEmpty()) {
       return;
     }
@@ -132,7 +131,7 @@ final class Pantry {
         }
         n = typical(role, input);
       }
-      if (n.lower() != n.upper()) {
+      if (!n.isBounded()) {
         return;
       }
       x[i] = n.best();
@@ -216,8 +215,7 @@ final class Pantry {
     double y = canonical * scale;
     double fromDm = isAsFed ? y * dm.u() / dm.best() : 0;
     boolean isBound = kind.equals("max") || kind.equals("min");
-    double assumed =
-        isBound ? 0 : assumedU(kind, analyte.get("group"), canonical) / toCanonical;
+    double assumed = isBound ? 0 : assumedU(kind, analyte.get("group"), canonical) / toCanonical;
     double u = Math.hypot(given(row, name + "_u", assumed) * toCanonical * scale, fromDm);
     if (isBound) {
       boolean isMax = kind.equals("max");

@@ -15,8 +15,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.AnalysisMaker;
+import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Lot;
 import rickyard.core.forage.Subject;
 import rickyard.core.judgement.Judge;
@@ -73,21 +73,18 @@ class RandomDietsTest {
     differences.assertNone();
     assertEquals(YARDS * HORSES, horses);
     assertTrue(
-        words.keySet()
+        words
+            .keySet()
             .containsAll(
                 List.of(
                     "clears", "borderline-under", "borderline-over", "exceeds", "cannot-judge")),
         "met only " + words);
     assertTrue(
-        statuses.keySet()
+        statuses
+            .keySet()
             .containsAll(
                 List.of(
-                    "below",
-                    "not-assured",
-                    "meets",
-                    "above-ceiling",
-                    "unknown",
-                    "no-requirement")),
+                    "below", "not-assured", "meets", "above-ceiling", "unknown", "no-requirement")),
         "met only " + statuses);
   }
 
@@ -129,8 +126,7 @@ class RandomDietsTest {
               ? maker.ofUnanalysedLot(lot).orElseThrow()
               : maker
                   .ofLot(
-                      lot,
-                      analyses.make(sheet.sample(lot.id()), Subject.ofLot(lot, "")).analysis())
+                      lot, analyses.make(sheet.sample(lot.id()), Subject.ofLot(lot, "")).analysis())
                   .orElseThrow());
     }
     return foods;
@@ -233,9 +229,7 @@ class RandomDietsTest {
 
   private void compare(String what, Amount first, Mixture.Supply second, double bodyKg) {
     differences.word(
-        what + " open",
-        "" + Double.isInfinite(first.upper()),
-        "" + !second.total().isBounded());
+        what + " open", "" + Double.isInfinite(first.upper()), "" + !second.total().isBounded());
     if (!second.total().isBounded()) {
       return;
     }
@@ -245,7 +239,6 @@ class RandomDietsTest {
     pairs.put("upper", new double[] {first.upper(), second.total().upper()});
     pairs.put("u", new double[] {first.u(), second.total().u()});
     pairs.forEach(
-        (end, pair) ->
-            differences.number(what + " " + end, pair[0], pair[1] / bodyKg, RELATIVE));
+        (end, pair) -> differences.number(what + " " + end, pair[0], pair[1] / bodyKg, RELATIVE));
   }
 }

@@ -16,12 +16,26 @@ final class RandomYard {
   static final LocalDate DAY = LocalDate.of(2026, 3, 16);
   private static final List<String> MATERIALS =
       List.of(
-          "grass-hay", "warm-season-grass-hay", "legume-hay", "mixed-hay", "cereal-hay", "haylage",
+          "grass-hay",
+          "warm-season-grass-hay",
+          "legume-hay",
+          "mixed-hay",
+          "cereal-hay",
+          "haylage",
           "straw");
   private static final List<String> ROLES =
       List.of(
-          "controlled-forage", "balancer", "balancer", "concentrate", "supplement", "salt", "straw",
-          "chaff", "beet-pulp", "treat", "oil");
+          "controlled-forage",
+          "balancer",
+          "balancer",
+          "concentrate",
+          "supplement",
+          "salt",
+          "straw",
+          "chaff",
+          "beet-pulp",
+          "treat",
+          "oil");
   private static final List<String> KINDS = List.of("batch", "typical", "max", "min", "");
   private static final String HORSE_COLUMNS =
       "horse_id,client_id,name,type,birth_month,body_weight_kg,weight_by,weighed_on,"
@@ -104,7 +118,11 @@ final class RandomYard {
     boolean isJoule = draws.chance(0.5);
     made.add(
         new Column(
-            "de", isJoule ? "mj_per_kg" : "mcal_per_kg", basis(), isJoule ? 6 : 1.5, isJoule ? 15 : 3.5));
+            "de",
+            isJoule ? "mj_per_kg" : "mcal_per_kg",
+            basis(),
+            isJoule ? 6 : 1.5,
+            isJoule ? 15 : 3.5));
     made.add(new Column("vit_a", "iu_per_kg", basis(), 500, 60000));
     made.add(new Column("vit_d", "iu_per_kg", basis(), 50, 6000));
     made.add(new Column("vit_e", "iu_per_kg", basis(), 10, 12000));
@@ -130,8 +148,7 @@ final class RandomYard {
   private void addFeed(String id, String role) {
     roleOf.put(id, role);
     String u = draws.chance(0.2) ? draws.printed(0.2, 2, 2) : "";
-    feeds.append(
-        "%s,%s,%s,pellets,,%s,%s".formatted(id, id, role, draws.printed(80, 99, 1), u));
+    feeds.append("%s,%s,%s,pellets,,%s,%s".formatted(id, id, role, draws.printed(80, 99, 1), u));
     for (Column c : columns) {
       boolean isGiven = draws.chance(c.name().equals("nsc_wsc") ? 0.2 : 0.7);
       boolean hasU = isGiven && draws.chance(0.15);
@@ -153,7 +170,8 @@ final class RandomYard {
         };
     String status =
         draws.of(
-            List.of("maintenance", "work", "pregnant", "lactating", "growing", "growing", "stallion"));
+            List.of(
+                "maintenance", "work", "pregnant", "lactating", "growing", "growing", "stallion"));
     int age = status.equals("growing") ? draws.whole(3, 26) : draws.whole(48, 300);
     double share = status.equals("growing") ? 0.35 + age * 0.022 : draws.between(0.95, 1.1);
     String weight = draws.printed(mature * share, mature * share, 1);
@@ -232,7 +250,8 @@ final class RandomYard {
   }
 
   private String amount(String horse, String item, double share, double kg, boolean isLot) {
-    boolean isForage = isLot || List.of("controlled-forage", "straw", "chaff").contains(roleOf.get(item));
+    boolean isForage =
+        isLot || List.of("controlled-forage", "straw", "chaff").contains(roleOf.get(item));
     String unit = draws.of(List.of("kg", "kg", "lb", "pct_bw", "scoop"));
     String amount =
         switch (unit) {

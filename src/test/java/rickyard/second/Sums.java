@@ -12,8 +12,8 @@ final class Sums {
   private Sums() {}
 
   /**
-   * A sum of both parts beats a printed one; a part alone is a bound from below. Only parts that are
-   * bounded themselves beat a printed sum.
+   * A sum of both parts beats a printed one; a part alone is a bound from below. Only parts that
+   * are bounded themselves beat a printed sum.
    */
   static void add(Map<String, Num> contents, double correlation) {
     dropContradicted(contents, "NSC_ESC", List.of("ESC", "STARCH"));
@@ -39,8 +39,7 @@ final class Sums {
 
   private static void put(Map<String, Num> contents, String code, Optional<Num> sum) {
     boolean isOpen = find(contents, code).filter(Num::isBounded).isEmpty();
-    sum.filter(s -> s.isBounded() || isOpen)
-        .ifPresent(s -> contents.put(code, s));
+    sum.filter(s -> s.isBounded() || isOpen).ifPresent(s -> contents.put(code, s));
   }
 
   /** A printed sum below something that is a part of it by definition (ESC is a part of WSC). */

@@ -43,10 +43,7 @@ final class Sugars {
   }
 
   private static void put(
-      AnalyteCode sugar,
-      AnalyteCode sum,
-      Map<AnalyteCode, Measured> contents,
-      double correlation) {
+      AnalyteCode sugar, AnalyteCode sum, Map<AnalyteCode, Measured> contents, double correlation) {
     List<AnalyteCode> parts =
         sum.equals(AnalyteCode.NSC_WSC)
             ? List.of(sugar, AnalyteCode.STARCH, AnalyteCode.ESC, AnalyteCode.NSC_ESC)
