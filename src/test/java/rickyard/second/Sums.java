@@ -20,12 +20,12 @@ final class Sums {
     put(contents, "NSC_ESC", sum(find(contents, "ESC"), find(contents, "STARCH"), correlation));
     dropContradicted(contents, "NSC_WSC", List.of("WSC", "STARCH", "ESC", "NSC_ESC"));
     put(contents, "NSC_WSC", sum(find(contents, "WSC"), find(contents, "STARCH"), correlation));
-    if (!contents.containsKey("NSC_WSC")) {
-      greatest(List.of("NSC_ESC", "WSC", "ESC", "STARCH"), contents)
+    if (find(contents, "NSC_WSC").filter(Num::isBounded).isEmpty()) {
+      greatest(List.of("NSC_WSC", "NSC_ESC", "WSC", "ESC", "STARCH"), contents)
           .ifPresent(n -> contents.put("NSC_WSC", n));
     }
-    if (!contents.containsKey("NSC_ESC")) {
-      greatest(List.of("ESC", "STARCH"), contents).ifPresent(n -> contents.put("NSC_ESC", n));
+    if (find(contents, "NSC_ESC").filter(Num::isBounded).isEmpty()) {
+      greatest(List.of("NSC_ESC", "ESC", "STARCH"), contents).ifPresent(n -> contents.put("NSC_ESC", n));
     }
     Num wide = contents.get("NSC_WSC");
     Num narrow = contents.get("NSC_ESC");
