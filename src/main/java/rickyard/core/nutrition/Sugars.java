@@ -34,7 +34,7 @@ final class Sugars {
     put(AnalyteCode.WSC, AnalyteCode.NSC_WSC, contents, correlation);
     Optional<Measured> wide = find(contents, AnalyteCode.NSC_WSC);
     Optional<Measured> narrow = find(contents, AnalyteCode.NSC_ESC);
-    if (narrow.isPresent() && !isClosed(wide) && best(narrow) >= best(wide)) {
+    if (narrow.isPresent() && !isClosed(wide) && lower(narrow) >= lower(wide)) {
       contents.put(AnalyteCode.NSC_WSC, floor("ESC + starch", narrow.get()));
     }
     if (isClosed(wide) && !isClosed(narrow)) {
@@ -70,8 +70,8 @@ final class Sugars {
     return value.isPresent() && value.get().isBoundedAbove();
   }
 
-  private static double best(Optional<Measured> value) {
-    return value.map(Measured::best).orElse(0.0);
+  private static double lower(Optional<Measured> value) {
+    return value.map(Measured::lower).orElse(0.0);
   }
 
   private static Optional<Measured> sum(
