@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -208,7 +209,7 @@ final class DemoOffice {
   }
 
   /** The groups of a horse; a row with a second condition takes the place of the plain one. */
-  private TreeSet<String> groups(Map<String, String> horse) {
+  private Set<String> groups(Map<String, String> horse) {
     TreeSet<String> has = new TreeSet<>(Arrays.asList(horse.get("conditions").split(";", -1)));
     if (horse.get("status").equals("pregnant")) {
       has.add("pregnant");
@@ -235,10 +236,10 @@ final class DemoOffice {
     List<Portioned> portions = portions(horse, isAfter);
     Mixture mixture = new Mixture(books, portions);
     SortedMap<String, LotRuling> rulings = new TreeMap<>();
-    TreeSet<String> groups = groups(row);
+    Set<String> groups = groups(row);
     for (Map<String, String> limit : books.table("limits")) {
       boolean isAll = limit.get("group").equals("all");
-      if (!isAll && !groups.contains(limit.get("group")) || limit.get("subject").equals("lot")) {
+      if ((!isAll && !groups.contains(limit.get("group"))) || limit.get("subject").equals("lot")) {
         continue;
       }
       Optional<Num> value = value(limit, mixture, portions, row);

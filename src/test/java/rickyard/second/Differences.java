@@ -21,7 +21,7 @@ final class Differences {
     boolean isSame =
         first == second
             || Math.max(Math.abs(first), Math.abs(second)) < SMALLEST
-            || Double.isNaN(first) && Double.isNaN(second)
+            || (Double.isNaN(first) && Double.isNaN(second))
             || Math.abs(first - second) <= relative * Math.max(Math.abs(first), Math.abs(second));
     if (!isSame) {
       found.add(what + ": " + first + ", second computation " + second);
@@ -32,7 +32,7 @@ final class Differences {
   void near(String what, double first, double second, double tolerance) {
     compared++;
     boolean isSame =
-        Double.isNaN(first) && Double.isNaN(second) || Math.abs(first - second) <= tolerance;
+        (Double.isNaN(first) && Double.isNaN(second)) || Math.abs(first - second) <= tolerance;
     if (!isSame) {
       found.add(what + ": " + first + ", second computation " + second);
     }

@@ -103,11 +103,10 @@ final class Mixture {
   record Supply(Num total, boolean isComplete, boolean isKnown, double ceiling) {}
 
   Supply supply(String code) {
-    return supply(code, kgDm, uDm, PER_KG.get(code), food -> food.findSupply(code));
+    return supply(kgDm, uDm, PER_KG.get(code), food -> food.findSupply(code));
   }
 
   private Supply supply(
-      String code,
       RealVector kg,
       RealVector uKg,
       double perKg,
@@ -247,7 +246,7 @@ final class Mixture {
         u.addToEntry(j, Math.hypot(p.uKg() * dm.best(), p.kg() * dm.u()) / 100 / meals);
       }
     }
-    return supply(code, kg, u, 10, food -> counting(code, food));
+    return supply(kg, u, 10, food -> counting(code, food));
   }
 
   private List<String> keys() {

@@ -90,7 +90,7 @@ final class Needs {
     String from = row.get("from_month");
     boolean isMonth =
         from.isEmpty()
-            || month >= Integer.parseInt(from) && month <= Integer.parseInt(row.get("to_month"));
+            || (month >= Integer.parseInt(from) && month <= Integer.parseInt(row.get("to_month")));
     return Arrays.asList(row.get("life").split("\\|", -1)).contains(life) && isLevel && isMonth;
   }
 

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** The foods of a random yard and the rations of its horses, from the register text alone. */
@@ -28,7 +29,7 @@ final class Stable {
     this.measures = Csv.parse(yard.measures.toString());
   }
 
-  private static TreeMap<String, Num> laboratory(
+  private static SortedMap<String, Num> laboratory(
       Books books, Map<String, String> lot, RandomSheet sheet) {
     String cores = lot.get("cores");
     int registered = cores.isEmpty() ? 0 : Integer.parseInt(cores);

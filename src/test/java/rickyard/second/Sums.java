@@ -25,7 +25,8 @@ final class Sums {
           .ifPresent(n -> contents.put("NSC_WSC", n));
     }
     if (find(contents, "NSC_ESC").filter(Num::isBounded).isEmpty()) {
-      greatest(List.of("NSC_ESC", "ESC", "STARCH"), contents).ifPresent(n -> contents.put("NSC_ESC", n));
+      greatest(List.of("NSC_ESC", "ESC", "STARCH"), contents)
+          .ifPresent(n -> contents.put("NSC_ESC", n));
     }
     Num wide = contents.get("NSC_WSC");
     Num narrow = contents.get("NSC_ESC");
