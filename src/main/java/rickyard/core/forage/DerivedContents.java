@@ -48,12 +48,17 @@ final class DerivedContents {
     addNfc();
     addSum(ESC, "ESC + starch", NSC_ESC);
     addSum(WSC, "WSC + starch", NSC_WSC);
-    if (!contents.containsKey(NSC_ESC)) {
+    if (isOpen(NSC_ESC)) {
       addBound(NSC_ESC, List.of(List.of(ESC), List.of(STARCH)));
     }
-    if (!contents.containsKey(NSC_WSC)) {
+    if (isOpen(NSC_WSC)) {
       addBound(NSC_WSC, List.of(List.of(WSC), List.of(NSC_ESC), List.of(ESC), List.of(STARCH)));
     }
+  }
+
+  private boolean isOpen(AnalyteCode sum) {
+    Measured known = contents.get(sum);
+    return known == null || !known.isBoundedAbove();
   }
 
   /** The parts beat a printed sum; a printed sum of a part in doubt hangs on that part. */
@@ -76,13 +81,18 @@ final class DerivedContents {
     }
   }
 
-  /** A printed sum that is smaller than one of its printed parts contradicts it. */
+  /**
+   * A printed sum that is smaller than one of its parts contradicts it. ESC is a part of WSC, so
+   * that ESC + starch is a part of WSC + starch.
+   */
   private boolean isBelowAPart(AnalyteCode soluble, AnalyteCode sum) {
     Measured printed = contents.get(sum);
     if (printed == null) {
       return false;
     }
-    return List.of(soluble, STARCH).stream()
+    List<AnalyteCode> parts =
+        sum.equals(NSC_WSC) ? List.of(WSC, STARCH, ESC, NSC_ESC) : List.of(soluble, STARCH);
+    return parts.stream()
         .map(contents::get)
         .anyMatch(part -> part != null && part.low() > printed.high());
   }
@@ -90,7 +100,7 @@ final class DerivedContents {
   /** The highest lower bound that the parts allow: a sum is at least each of its parts. */
   @Cites(source = "definition", locator = "a sum of contents is at least each of its parts")
   private void addBound(AnalyteCode sum, List<List<AnalyteCode>> candidates) {
-    AnalyteCode best = null;
+    AnalyteCode best = contents.containsKey(sum) ? sum : null;
     for (List<AnalyteCode> candidate : candidates) {
       AnalyteCode code = candidate.get(0);
       Measured value = contents.get(code);
@@ -100,7 +110,7 @@ final class DerivedContents {
       }
     }
     Measured part = best == null ? null : contents.get(best);
-    if (best == null || part == null) {
+    if (best == null || part == null || best.equals(sum)) {
       return;
     }
     Evidence evidence =

@@ -21,26 +21,45 @@ final class Sugars {
   private Sugars() {}
 
   /**
-   * Adds both sums where they are missing. A part alone is a bound from below; {@code ESC + starch
-   * ≤ WSC + starch} bounds the one by the other. A sum already there is kept.
+   * Adds both sums. Two bounded parts beat a sum already there, and one that is smaller than a part
+   * is not believed. A part alone is a bound from below; {@code ESC + starch ≤ WSC + starch} bounds
+   * the one by the other.
    *
    * @param contents changed in place
    * @param correlation of the errors of sugar and starch
    */
   @Cites(source = "definition", locator = "NSC = WSC + starch, or ESC + starch; ESC is part of WSC")
   static void addSums(Map<AnalyteCode, Measured> contents, double correlation) {
-    sum(AnalyteCode.WSC, contents, correlation)
-        .ifPresent(v -> contents.putIfAbsent(AnalyteCode.NSC_WSC, v));
-    sum(AnalyteCode.ESC, contents, correlation)
-        .ifPresent(v -> contents.putIfAbsent(AnalyteCode.NSC_ESC, v));
+    put(AnalyteCode.ESC, AnalyteCode.NSC_ESC, contents, correlation);
+    put(AnalyteCode.WSC, AnalyteCode.NSC_WSC, contents, correlation);
     Optional<Measured> wide = find(contents, AnalyteCode.NSC_WSC);
     Optional<Measured> narrow = find(contents, AnalyteCode.NSC_ESC);
-    if (narrow.isPresent() && !isClosed(wide) && best(narrow) >= best(wide)) {
+    if (narrow.isPresent() && !isClosed(wide) && lower(narrow) >= lower(wide)) {
       contents.put(AnalyteCode.NSC_WSC, floor("ESC + starch", narrow.get()));
     }
     if (isClosed(wide) && !isClosed(narrow)) {
       contents.put(AnalyteCode.NSC_ESC, ceiling(wide.orElseThrow(), narrow));
     }
+  }
+
+  private static void put(
+      AnalyteCode sugar, AnalyteCode sum, Map<AnalyteCode, Measured> contents, double correlation) {
+    List<AnalyteCode> parts =
+        sum.equals(AnalyteCode.NSC_WSC)
+            ? List.of(sugar, AnalyteCode.STARCH, AnalyteCode.ESC, AnalyteCode.NSC_ESC)
+            : List.of(sugar, AnalyteCode.STARCH);
+    Optional<Measured> printed = find(contents, sum);
+    boolean isContradicted =
+        printed.isPresent()
+            && parts.stream()
+                .flatMap(part -> find(contents, part).stream())
+                .anyMatch(part -> part.low() > printed.get().high());
+    if (isContradicted) {
+      contents.remove(sum);
+    }
+    sum(sugar, contents, correlation)
+        .filter(v -> v.isBoundedAbove() || !isClosed(find(contents, sum)))
+        .ifPresent(v -> contents.put(sum, v));
   }
 
   private static Optional<Measured> find(Map<AnalyteCode, Measured> contents, AnalyteCode code) {
@@ -51,8 +70,8 @@ final class Sugars {
     return value.isPresent() && value.get().isBoundedAbove();
   }
 
-  private static double best(Optional<Measured> value) {
-    return value.map(Measured::best).orElse(0.0);
+  private static double lower(Optional<Measured> value) {
+    return value.map(Measured::lower).orElse(0.0);
   }
 
   private static Optional<Measured> sum(

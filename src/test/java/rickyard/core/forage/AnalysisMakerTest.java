@@ -147,6 +147,30 @@ class AnalysisMakerTest {
     assertEquals(9.4, get(made, AnalyteCode.NSC_WSC).lower(), 1e-12);
   }
 
+  // ESC is a part of WSC: 6.1 % ESC and 1.2 % starch are at least 7.3 % WSC + starch.
+  @Test
+  void aPrintedSumBelowEscAndStarchDoesNotClear() {
+    AccountedAnalysis made =
+        Samples.analysis(
+            Samples.of(
+                "N2",
+                Samples.dm("NSC_WSC", 6.3),
+                Samples.dm("ESC", 6.1),
+                Samples.dm("STARCH", 1.2)));
+
+    assertFalse(get(made, AnalyteCode.NSC_WSC).isBoundedAbove());
+    assertEquals(7.3, get(made, AnalyteCode.NSC_WSC).lower(), 1e-12);
+  }
+
+  // However wet it was, on dry matter there is more of it than as fed.
+  @Test
+  void withoutDryMatterAnAsFedHazardIsALowerBound() {
+    AccountedAnalysis made = Samples.analysis(Samples.of("N2", Samples.af("SE", 3.0)));
+
+    assertFalse(get(made, AnalyteCode.SE).isBoundedAbove());
+    assertEquals(3.0, get(made, AnalyteCode.SE).lower(), 1e-12);
+  }
+
   @Test
   void aFigureInDoubtIsLeftOutWithWhatHangsOnIt() {
     var made =
