@@ -34,7 +34,8 @@ final class VetFirst {
         view.horseFacts(),
         view.clientFacts(),
         view.counts(),
-        view.firstMorning());
+        view.firstMorning(),
+        view.lotCautions());
   }
 
   private static HorseAdvice withheld(HorseAdvice horse) {

@@ -24,7 +24,9 @@ final class SampleReduction {
           AnalyteCode.NSC_WSC,
           AnalyteCode.NSC_ESC,
           AnalyteCode.NO3,
-          AnalyteCode.NO3_N);
+          AnalyteCode.NO3_N,
+          AnalyteCode.OXALATE,
+          AnalyteCode.ERGOVALINE);
 
   /**
    * More dry matter than this no feed has as it lies, whoever confirmed it: a figure of 100 is one

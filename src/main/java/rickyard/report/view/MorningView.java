@@ -28,6 +28,7 @@ import rickyard.core.advice.HorseAdvice;
  * @param clientFacts by client
  * @param counts they add up
  * @param firstMorning whether the ledger was empty before
+ * @param lotCautions what no figure tells of lots, said once for all of them
  */
 public record MorningView(
     LocalDate asOf,
@@ -47,7 +48,8 @@ public record MorningView(
     SortedMap<String, HorseFacts> horseFacts,
     SortedMap<String, ClientFacts> clientFacts,
     Counts counts,
-    boolean firstMorning) {
+    boolean firstMorning,
+    List<String> lotCautions) {
 
   public MorningView {
     outcomes = List.copyOf(outcomes);
@@ -61,7 +63,74 @@ public record MorningView(
     problems = List.copyOf(problems);
     warnings = List.copyOf(warnings);
     tables = List.copyOf(tables);
+    lotCautions = List.copyOf(lotCautions);
     horseFacts = Collections.unmodifiableSortedMap(new TreeMap<>(horseFacts));
     clientFacts = Collections.unmodifiableSortedMap(new TreeMap<>(clientFacts));
+  }
+
+  /** A morning without cautions that are said once for all lots. */
+  public MorningView(
+      LocalDate asOf,
+      String units,
+      List<OutcomeRow> outcomes,
+      List<AnalysisRow> analyses,
+      List<LotRow> lots,
+      List<HorseAdvice> horses,
+      List<QuestionRow> questions,
+      List<FollowUpRow> followUps,
+      List<RecallRow> recalls,
+      List<String> changes,
+      List<String> problems,
+      List<String> warnings,
+      String decisionRule,
+      List<TableRowUsed> tables,
+      SortedMap<String, HorseFacts> horseFacts,
+      SortedMap<String, ClientFacts> clientFacts,
+      Counts counts,
+      boolean firstMorning) {
+    this(
+        asOf,
+        units,
+        outcomes,
+        analyses,
+        lots,
+        horses,
+        questions,
+        followUps,
+        recalls,
+        changes,
+        problems,
+        warnings,
+        decisionRule,
+        tables,
+        horseFacts,
+        clientFacts,
+        counts,
+        firstMorning,
+        List.of());
+  }
+
+  /** The same morning with cautions that are said once for all lots. */
+  public MorningView withLotCautions(List<String> cautions) {
+    return new MorningView(
+        asOf,
+        units,
+        outcomes,
+        analyses,
+        lots,
+        horses,
+        questions,
+        followUps,
+        recalls,
+        changes,
+        problems,
+        warnings,
+        decisionRule,
+        tables,
+        horseFacts,
+        clientFacts,
+        counts,
+        firstMorning,
+        cautions);
   }
 }

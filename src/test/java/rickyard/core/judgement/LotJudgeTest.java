@@ -72,7 +72,11 @@ class LotJudgeTest {
   }
 
   private static List<Verdict> judge(Reading... readings) {
-    return LotJudge.judge(analysis(MaterialClass.GRASS, readings), TABLES.limits());
+    return LotJudge.judge(analysis(MaterialClass.GRASS, readings), TABLES.lotRules());
+  }
+
+  private static LotRules rules(Limit limit) {
+    return new LotRules(List.of(limit), TABLES.settings());
   }
 
   private static Verdict verdict(String limit, List<Verdict> verdicts) {
@@ -145,11 +149,9 @@ class LotJudgeTest {
     Limit esc = Limits.of("nsc_esc", Bound.MAX, 10, "% DM", java.util.OptionalDouble.of(0.05));
 
     var low =
-        LotJudge.judge(
-            analysis(MaterialClass.GRASS, wet("WSC", 5), wet("STARCH", 1)), List.of(esc));
+        LotJudge.judge(analysis(MaterialClass.GRASS, wet("WSC", 5), wet("STARCH", 1)), rules(esc));
     var high =
-        LotJudge.judge(
-            analysis(MaterialClass.GRASS, wet("WSC", 15), wet("STARCH", 1)), List.of(esc));
+        LotJudge.judge(analysis(MaterialClass.GRASS, wet("WSC", 15), wet("STARCH", 1)), rules(esc));
 
     assertEquals(Word.CLEARS, low.get(0).word());
     assertEquals(Word.CANNOT_JUDGE, high.get(0).word());
@@ -180,7 +182,7 @@ class LotJudgeTest {
 
   @Test
   void moistureOfHayIsNotAskedOfHaylage() {
-    var verdicts = LotJudge.judge(analysis(MaterialClass.HAYLAGE, af("DM", 60)), TABLES.limits());
+    var verdicts = LotJudge.judge(analysis(MaterialClass.HAYLAGE, af("DM", 60)), TABLES.lotRules());
 
     assertFalse(mentions("all-moisture-lot-25", verdicts));
     assertEquals(Word.CLEARS, verdict("all-haylage-moisture-lot-65", verdicts).word());
@@ -224,7 +226,7 @@ class LotJudgeTest {
 
   @Test
   void aLotWithoutAnalysisCannotBeJudged() {
-    var verdicts = LotJudge.unanalysed("two tests disagree", TABLES.limits());
+    var verdicts = LotJudge.unanalysed("two tests disagree", TABLES.lotRules());
 
     assertEquals("two tests disagree", verdict("laminitis-nsc-lot", verdicts).reason());
     assertTrue(verdicts.stream().allMatch(v -> v.word() == Word.CANNOT_JUDGE));
