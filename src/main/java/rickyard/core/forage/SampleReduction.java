@@ -168,12 +168,14 @@ final class SampleReduction {
   }
 
   private Optional<Measured> onDryMatter(AnalyteCode code, Measured value) {
+    boolean isCounted =
+        value.unit().dimension() == Dimension.COUNT
+            || value.unit().dimension() == Dimension.NUMBER;
+    if (isCounted) {
+      return Optional.of(withBasis(value, Basis.NONE, value.evidence()));
+    }
     if (value.basis() != Basis.AS_FED) {
       return Optional.of(value);
-    }
-    if (value.unit().dimension() == Dimension.COUNT
-        || value.unit().dimension() == Dimension.NUMBER) {
-      return Optional.of(withBasis(value, Basis.NONE, value.evidence()));
     }
     if (dryMatter.isPresent()) {
       return Optional.of(value.toDryMatter(dryMatter.get()));

@@ -201,14 +201,25 @@ class LotJudgeTest {
 
     assertEquals(Word.BORDERLINE_UNDER, close.word());
     assertEquals(
-        "wet chemistry on 20 cores would settle it if the figure stays at 9 % DM", close.settle());
+        "wet chemistry on a new sample of 20 cores would clear if it gives 9 % DM again; by the same"
+            + " method no number of cores up to 40 does: with 20 it clears up to 8.59 % DM",
+        close.settle());
   }
 
   @Test
-  void whatCannotBeSettledIsSaidSo() {
+  void whatNoTestCanClearIsSaidSo() {
     Verdict close = verdict("id-nsc-lot", judge(dm("WSC", 8.9), dm("STARCH", 1)));
+    Verdict over = verdict("id-nsc-lot", judge(dm("WSC", 9.9), dm("STARCH", 1)));
 
-    assertTrue(close.settle().startsWith("neither 40 cores nor wet chemistry"), close.settle());
+    assertEquals(
+        "no test of a value of 9.9 % DM can clear it: even 40 cores and wet chemistry clear only up"
+            + " to 9.3 % DM",
+        close.settle());
+    assertEquals(Word.BORDERLINE_OVER, over.word());
+    assertEquals(
+        "no test of a value of 10.9 % DM can clear it; one of 20 cores and wet chemistry clears up"
+            + " to 9.25 % DM; a new sample of 20 cores by wet chemistry would show that it exceeds",
+        over.settle());
   }
 
   @Test
