@@ -6,9 +6,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import rickyard.core.forage.Analyte;
+import rickyard.core.forage.AnalyteCode;
 import rickyard.core.judgement.Bound;
 import rickyard.core.judgement.Caution;
 import rickyard.core.judgement.ConditionRow;
@@ -75,6 +78,18 @@ public record JudgementTables(
   /** What a lot is judged by. */
   public LotRules lotRules() {
     return new LotRules(limits, settings);
+  }
+
+  /**
+   * The limits that no value can be held against.
+   *
+   * @param kept the analytes of which analyses hold values
+   */
+  public List<TableProblem> unfit(Map<AnalyteCode, Analyte> kept) {
+    return files.stream()
+        .filter(f -> f.name().equals("limits.csv"))
+        .flatMap(f -> LimitFit.problems(f, kept).stream())
+        .toList();
   }
 
   /** Loads them all, with the office's overrides where it has a config folder. */

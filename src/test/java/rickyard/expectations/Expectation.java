@@ -4,8 +4,8 @@ import java.util.function.DoubleUnaryOperator;
 import rickyard.core.quantity.Normal;
 
 /**
- * What a rule does to hays of one kind, by integration over the true content: the figure that a test
- * gives is normal about the truth with the standard uncertainty.
+ * What a rule does to hays of one kind, by integration over the true content: the figure that a
+ * test gives is normal about the truth with the standard uncertainty.
  *
  * @param clears share of all lots
  * @param borderline share of all lots, on either side of the limit, not cleared

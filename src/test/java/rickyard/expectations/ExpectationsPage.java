@@ -77,7 +77,7 @@ final class ExpectationsPage {
     line("");
     line(
         "Group `laminitis`: 10 % at 5 %% risk. Groups `ID` and `PSSM`: 10 % at 20 %% and 12 %% at"
-            .replace("%%", "%")
+                .replace("%%", "%")
             + " 2.5 % risk together; PSSM has the same figures and is not listed twice.");
   }
 
@@ -87,8 +87,7 @@ final class ExpectationsPage {
     line("");
     line(
         "%s of the lots are truly at most 10 %%.",
-        percent(
-            Expectation.of(hay, Rule.ofGroup("ID", hay.material(), Method.WET, 20)).under()));
+        percent(Expectation.of(hay, Rule.ofGroup("ID", hay.material(), Method.WET, 20)).under()));
     line("");
     line(
         "| group | method | cores | u | clears to | clears | borderline | exceeds | of the truly under,"
@@ -182,8 +181,7 @@ final class ExpectationsPage {
         for (int cores : List.of(3, 20)) {
           Rule rule = Rule.ofGroup(group, hay.material(), Method.NIR, cores);
           double more = WIDE_NIR * WIDE_NIR - 1.5 * 1.5;
-          Expectation e =
-              Expectation.of(hay, rule, StrictMath.sqrt(rule.u() * rule.u() + more));
+          Expectation e = Expectation.of(hay, rule, StrictMath.sqrt(rule.u() * rule.u() + more));
           line(
               "| %s | %s | %d | %s | %s | %s |",
               hay.name(),

@@ -46,8 +46,7 @@ class ExpectationsTest {
         assertEquals(10 + Normal.guardFactor(0.05) * u, strict.exceedsFrom(), 1e-6);
         assertEquals(
             Math.max(
-                0,
-                Math.min(10 - Normal.guardFactor(0.2) * u, 12 - Normal.guardFactor(0.025) * u)),
+                0, Math.min(10 - Normal.guardFactor(0.2) * u, 12 - Normal.guardFactor(0.025) * u)),
             steps.clearsTo(),
             1e-6);
       }
@@ -69,16 +68,14 @@ class ExpectationsTest {
     for (int i = 0; i < lots; i++) {
       double truth = draw(hay, random);
       double figure = Math.max(0, truth + rule.u() * random.nextGaussian());
-      Suitability found =
-          Rule.suitability(figure, rules, hay.material(), Method.NIR, 3);
+      Suitability found = Rule.suitability(figure, rules, hay.material(), Method.NIR, 3);
       cleared += found.suits().contains("ID") ? 1 : 0;
       exceeded += found.notFor().contains("ID") ? 1 : 0;
       clearedOver += found.suits().contains("ID") && truth > 10 ? 1 : 0;
     }
     assertEquals(expected.clears(), cleared / (double) lots, 0.013, "seed " + SEED);
     assertEquals(expected.exceeds(), exceeded / (double) lots, 0.014, "seed " + SEED);
-    assertEquals(
-        expected.clearedOver10(), clearedOver / (double) cleared, 0.02, "seed " + SEED);
+    assertEquals(expected.clearedOver10(), clearedOver / (double) cleared, 0.02, "seed " + SEED);
   }
 
   private static double draw(HayKind hay, Random random) {
@@ -105,8 +102,7 @@ class ExpectationsTest {
   }
 
   private static double under(HayKind hay, String group, Method method, int cores) {
-    return Expectation.of(hay, Rule.ofGroup(group, hay.material(), method, cores))
-        .underThatClear();
+    return Expectation.of(hay, Rule.ofGroup(group, hay.material(), method, cores)).underThatClear();
   }
 
   @Test

@@ -79,11 +79,7 @@ record Rule(double u, double clearsTo, double exceedsFrom) {
       List<Limit> limits, String group, MaterialClass material, Method method, int cores) {
     LotRules rules = new LotRules(limits, TABLES.settings());
     double u =
-        analysis(5, material, method, cores)
-            .analysis()
-            .find(AnalyteCode.NSC_WSC)
-            .orElseThrow()
-            .u();
+        analysis(5, material, method, cores).analysis().find(AnalyteCode.NSC_WSC).orElseThrow().u();
     DoublePredicate clears =
         y -> suitability(y, rules, material, method, cores).suits().contains(group);
     DoublePredicate exceeds =

@@ -7,10 +7,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rickyard.core.forage.Analyte;
+import rickyard.core.forage.AnalyteCode;
+import rickyard.intake.interpret.AnalyteRule;
 
 /** Settings of the judging, notes and cautions, with an office's changes and their mistakes. */
 class LotWordsTablesTest {
@@ -107,5 +112,40 @@ class LotWordsTablesTest {
     assertEquals(List.of(), tables.problems());
     assertTrue(tables.cautions().stream().anyMatch(c -> c.id().equals("river")));
     assertTrue(tables.cautions().stream().noneMatch(c -> c.id().equals("toxic-weeds")));
+  }
+
+  @Test
+  void aLimitThatNoValueCanBeHeldAgainstIsNamed(@TempDir Path config) throws IOException {
+    Files.writeString(
+        config.resolve("limits.csv"),
+        "limit_id,group,subject,quantity,bound,value,unit,risk,severity,if_missing,materials,"
+            + "source,locator,status\n"
+            + "a,ID,lot,nsc,max,10,% DM,0.1,change,ask,,office,,office\n"
+            + "b,ID,lot,nsc_wsc,max,10,% AF,0.1,change,ask,,office,,office\n"
+            + "c,all,lot,se,max,2,Mcal/kg DM,,stop,silent,,office,,office\n"
+            + "d,all,lot,ca_oxalate,min,0.6,1,,change,silent,,office,,office\n"
+            + "e,all,lot,wsc,max,100,g/kg DM,,change,silent,,office,,office\n");
+    Map<AnalyteCode, Analyte> kept = new TreeMap<>();
+    DictionaryTables.load(Optional.empty())
+        .analytes()
+        .forEach(
+            (code, rule) -> {
+              if (rule.use() == AnalyteRule.Use.VALUE) {
+                kept.put(code, rule.analyte());
+              }
+            });
+
+    assertEquals(List.of(), JudgementTables.load(Optional.empty()).unfit(kept));
+    assertEquals(
+        List.of(
+            "office config/limits.csv, row 2, column \"quantity\": expected an analyte of which"
+                + " values are kept, found \"nsc\"",
+            "office config/limits.csv, row 3, column \"unit\": expected a unit like % DM for"
+                + " NSC_WSC, found \"% AF\"",
+            "office config/limits.csv, row 4, column \"unit\": expected a unit like mg/kg DM for"
+                + " SE, found \"Mcal/kg DM\""),
+        JudgementTables.load(Optional.of(config)).unfit(kept).stream()
+            .map(TableProblem::message)
+            .toList());
   }
 }

@@ -169,8 +169,7 @@ final class SampleReduction {
 
   private Optional<Measured> onDryMatter(AnalyteCode code, Measured value) {
     boolean isCounted =
-        value.unit().dimension() == Dimension.COUNT
-            || value.unit().dimension() == Dimension.NUMBER;
+        value.unit().dimension() == Dimension.COUNT || value.unit().dimension() == Dimension.NUMBER;
     if (isCounted) {
       return Optional.of(withBasis(value, Basis.NONE, value.evidence()));
     }

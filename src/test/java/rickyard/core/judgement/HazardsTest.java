@@ -145,8 +145,7 @@ class HazardsTest {
   @Test
   void anErgovalineAsFedWithoutDryMatterMayOnlyCondemn() {
     assertEquals(
-        Word.EXCEEDS,
-        Hay.of().af("ERGOVALINE", 0.3).judge("pregnant-late-ergovaline-lot").word());
+        Word.EXCEEDS, Hay.of().af("ERGOVALINE", 0.3).judge("pregnant-late-ergovaline-lot").word());
     assertFalse(Hay.of().af("ERGOVALINE", 0.1).isJudged("pregnant-late-ergovaline-lot"));
   }
 
@@ -195,10 +194,7 @@ class HazardsTest {
 
     List<String> account =
         ErrorAccount.of(
-            hay.judge(),
-            hay.analysis(),
-            Hay.UNCERTAINTY.uncertainties(),
-            Hay.TABLES.settings());
+            hay.judge(), hay.analysis(), Hay.UNCERTAINTY.uncertainties(), Hay.TABLES.settings());
 
     // root(1.5² + 0.6²) = 1.62; root(2² + 0.5²) / root 3 = 1.19; both: 2.01; with r = 0.5: 2.30
     assertEquals(
@@ -216,10 +212,7 @@ class HazardsTest {
 
     assertTrue(
         ErrorAccount.of(
-                hay.judge(),
-                hay.analysis(),
-                Hay.UNCERTAINTY.uncertainties(),
-                Hay.TABLES.settings())
+                hay.judge(), hay.analysis(), Hay.UNCERTAINTY.uncertainties(), Hay.TABLES.settings())
             .stream()
             .noneMatch(a -> a.startsWith("calcium to oxalate")));
     assertEquals(Optional.empty(), hay.analysis().findBudget(AnalyteCode.CA_OXALATE));

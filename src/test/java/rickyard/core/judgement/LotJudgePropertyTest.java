@@ -208,7 +208,8 @@ class LotJudgePropertyTest {
           Collections.shuffle(limits, random);
           AccountedAnalysis analysis = other.analysis();
           assertEquals(
-              one.judge(), LotJudge.judge(analysis, new LotRules(limits, Hay.TABLES.settings())),
+              one.judge(),
+              LotJudge.judge(analysis, new LotRules(limits, Hay.TABLES.settings())),
               message);
           assertEquals(Suitability.of(one.judge()), Suitability.of(other.judge()), message);
         });
@@ -230,7 +231,8 @@ class LotJudgePropertyTest {
         int needed = needed(wsc, cores, method, limit);
         String words = verdict.settle();
         assertEquals(
-            needed > 0, words.contains(" cores by the same method") && !words.startsWith("wet"),
+            needed > 0,
+            words.contains(" cores by the same method") && !words.startsWith("wet"),
             message);
         if (needed > 0) {
           settled++;

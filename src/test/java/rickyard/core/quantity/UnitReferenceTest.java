@@ -21,8 +21,7 @@ class UnitReferenceTest {
 
   @ParameterizedTest(name = "{arguments}")
   @CsvFileSource(resources = "/reference/guard-factors.csv", useHeadersInDisplayName = true)
-  void theGuardFactorIsTheOneSidedQuantile(
-      double risk, double z, double tolerance, String source) {
+  void theGuardFactorIsTheOneSidedQuantile(double risk, double z, double tolerance, String source) {
     assertEquals(z, Normal.guardFactor(risk), tolerance, source);
     assertEquals(risk, Normal.cdf(-Normal.guardFactor(risk)), 1e-10, source);
   }

@@ -104,8 +104,7 @@ class JudgedReportPropertyTest {
           rows.add(name + "|" + unit.unit() + "|" + digits(printed));
         });
     Collections.shuffle(rows, random);
-    String water =
-        moisture ? "Moisture|%|" + digits(100 - dm) : "Dry matter|%|" + digits(dm);
+    String water = moisture ? "Moisture|%|" + digits(100 - dm) : "Dry matter|%|" + digits(dm);
     return "Lot|N2\nAll results on "
         + (asFed ? "an as fed basis" : "a dry matter basis")
         + "\nTest|Unit|Result\n"
@@ -125,8 +124,7 @@ class JudgedReportPropertyTest {
     Report report = Readings.report(Grids.table(table));
     assertEquals(1, report.samples().size(), table);
     return MAKER.make(
-        report.samples().get(0),
-        new Subject("N2", "", MaterialClass.GRASS, OptionalInt.of(12)));
+        report.samples().get(0), new Subject("N2", "", MaterialClass.GRASS, OptionalInt.of(12)));
   }
 
   private static Map<String, Verdict> judged(AccountedAnalysis analysis) {
@@ -192,8 +190,7 @@ class JudgedReportPropertyTest {
   }
 
   private static void sameValues(AccountedAnalysis dry, AccountedAnalysis fed, String message) {
-    assertEquals(
-        dry.analysis().contents().keySet(), fed.analysis().contents().keySet(), message);
+    assertEquals(dry.analysis().contents().keySet(), fed.analysis().contents().keySet(), message);
     dry.analysis()
         .contents()
         .forEach(
@@ -241,12 +238,7 @@ class JudgedReportPropertyTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "1.2E6, exceeds",
-    "'1,100,000', exceeds",
-    "6.5 x 10^5, clears",
-    "400000, clears"
-  })
+  @CsvSource({"1.2E6, exceeds", "'1,100,000', exceeds", "6.5 x 10^5, clears", "400000, clears"})
   void mouldIsReadInPowersOfTen(String printed, String word) {
     AccountedAnalysis made =
         analysis(
