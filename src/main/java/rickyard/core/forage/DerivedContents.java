@@ -6,6 +6,7 @@ import static rickyard.core.forage.AnalyteCode.CA_OXALATE;
 import static rickyard.core.forage.AnalyteCode.CP;
 import static rickyard.core.forage.AnalyteCode.EE;
 import static rickyard.core.forage.AnalyteCode.ESC;
+import static rickyard.core.forage.AnalyteCode.FRUCTAN;
 import static rickyard.core.forage.AnalyteCode.NDF;
 import static rickyard.core.forage.AnalyteCode.NFC;
 import static rickyard.core.forage.AnalyteCode.NO3;
@@ -86,7 +87,11 @@ final class DerivedContents {
     if (printed == null) {
       return false;
     }
-    return List.of(soluble, STARCH).stream()
+    List<AnalyteCode> parts =
+        sum.equals(NSC_WSC)
+            ? List.of(soluble, STARCH, ESC, NSC_ESC, FRUCTAN)
+            : List.of(soluble, STARCH);
+    return parts.stream()
         .map(contents::get)
         .anyMatch(part -> part != null && part.low() > printed.high());
   }

@@ -125,7 +125,7 @@ public final class LotJudge {
   private static Optional<Verdict> clearedByAWhole(
       AccountedAnalysis analysis, Limit limit, Optional<Measured> own) {
     boolean isKnown = own.map(Measured::isBoundedAbove).orElse(false);
-    if (isKnown || limit.bound() != Bound.MAX || isCondemned(limit, own)) {
+    if (isKnown || limit.bound() != Bound.MAX) {
       return Optional.empty();
     }
     return Containment.wholes(limit.analyte(), analysis.analysis().contents()).stream()
@@ -133,10 +133,6 @@ public final class LotJudge {
         .filter(w -> DecisionRule.find(w.value(), limit).word() == Word.CLEARS)
         .findFirst()
         .map(w -> cleared(limit, w, own));
-  }
-
-  private static boolean isCondemned(Limit limit, Optional<Measured> own) {
-    return own.map(v -> DecisionRule.find(v, limit).word() == Word.EXCEEDS).orElse(false);
   }
 
   private static Verdict cleared(Limit limit, Evidence.Term whole, Optional<Measured> own) {
