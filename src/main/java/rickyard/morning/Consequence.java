@@ -7,8 +7,8 @@ import java.util.Optional;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.InForce;
 import rickyard.core.forage.Settled;
-import rickyard.core.judgement.Limit;
 import rickyard.core.judgement.LotJudge;
+import rickyard.core.judgement.LotRules;
 import rickyard.core.judgement.Suitability;
 import rickyard.core.judgement.Verdict;
 import rickyard.core.quantity.Measured;
@@ -17,10 +17,10 @@ import rickyard.core.quantity.Measured;
 final class Consequence {
   private static final int MOST = 3;
 
-  private final List<Limit> limits;
+  private final LotRules rules;
 
-  Consequence(List<Limit> limits) {
-    this.limits = List.copyOf(limits);
+  Consequence(LotRules rules) {
+    this.rules = rules;
   }
 
   /** The lots that would stand otherwise; a sentence that says so where none would. */
@@ -51,7 +51,7 @@ final class Consequence {
     if (!entry.batch().isEmpty()) {
       return "batch " + entry.batch() + ", " + sugar(entry);
     }
-    List<Verdict> verdicts = LotJudge.judge(entry.analysis().get(), limits);
+    List<Verdict> verdicts = LotJudge.judge(entry.analysis().get(), rules);
     Suitability suitability = Suitability.of(verdicts);
     List<String> words = new ArrayList<>();
     words.add(sugar(entry));

@@ -13,12 +13,16 @@ import rickyard.core.forage.InForce;
 import rickyard.core.forage.Lot;
 import rickyard.core.forage.Report;
 import rickyard.core.forage.SettledSample;
+import rickyard.core.judgement.Caution;
+import rickyard.core.judgement.ErrorAccount;
+import rickyard.core.judgement.LotNotes;
 import rickyard.core.judgement.Suitability;
 import rickyard.core.judgement.Verdict;
 import rickyard.core.quantity.Measured;
 import rickyard.registers.Office;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.VerdictRow;
+import rickyard.tables.JudgementTables;
 
 /** Lots with their verdicts, sorted by suitability as the only forage. */
 final class LotRows {
@@ -31,12 +35,14 @@ final class LotRows {
           .thenComparing(LotRow::lot);
 
   private final Office office;
+  private final Tables tables;
   private final SettledMorning morning;
   private final Judged judged;
   private final Places places;
 
-  LotRows(Office office, SettledMorning morning, Judged judged, Places places) {
-    this.office = office;
+  LotRows(Inputs inputs, SettledMorning morning, Judged judged, Places places) {
+    this.office = inputs.registers().office();
+    this.tables = inputs.tables();
     this.morning = morning;
     this.judged = judged;
     this.places = places;
@@ -74,7 +80,36 @@ final class LotRows {
         verdicts.stream().filter(v -> !v.isSilent()).map(v -> verdict(entry.subject(), v)).toList(),
         assumptions(entry),
         report(entry).map(Report::lab).orElse(""),
-        sample(entry).flatMap(s -> s.sample().sampledOn()).map(LocalDate::toString).orElse(""));
+        sample(entry).flatMap(s -> s.sample().sampledOn()).map(LocalDate::toString).orElse(""),
+        notes(entry, verdicts),
+        accounts(entry, verdicts, tables));
+  }
+
+  /** What its verdicts call for, and what its material and region make a person ask. */
+  private List<String> notes(InForce entry, List<Verdict> verdicts) {
+    JudgementTables words = tables.judgement();
+    List<String> found = new ArrayList<>();
+    entry.analysis().ifPresent(a -> found.addAll(LotNotes.of(verdicts, a, words.notes())));
+    String material = office.findLot(entry.subject()).map(Lot::material).orElse("");
+    words.cautions().stream()
+        .filter(c -> c.isFor(material, words.settings()))
+        .map(Caution::text)
+        .forEach(found::add);
+    return found;
+  }
+
+  /** What the uncertainties of a lot's judged values are made of. */
+  static List<String> accounts(InForce entry, List<Verdict> verdicts, Tables tables) {
+    return entry
+        .analysis()
+        .map(
+            a ->
+                ErrorAccount.of(
+                    verdicts,
+                    a,
+                    tables.uncertainty().uncertainties(),
+                    tables.judgement().settings()))
+        .orElse(List.of());
   }
 
   private static @Nullable Double boxed(OptionalDouble value) {

@@ -141,7 +141,7 @@ public final class OfficeSettle {
     if (desk.horseQuestions().stream().anyMatch(q -> q.id().equals(question.id()))) {
       return words;
     }
-    Consequence consequence = new Consequence(desk.inputs().tables().judgement().limits());
+    Consequence consequence = new Consequence(desk.inputs().tables().judgement().lotRules());
     for (String choice : question.choices()) {
       if (!Choices.isOwn(choice)) {
         Settled then = tried(new Answer(question.id(), choice, "?", desk.inputs().asOf(), ""));

@@ -25,9 +25,7 @@ public final class OfficeSort {
     Desk desk = Desk.open(folders, new Options("kg", new java.util.TreeSet<>()), asOf, progress);
     group.ifPresent(g -> requireGroup(desk, g));
     Places places = new Places(desk.morning().files());
-    List<LotRow> rows =
-        new LotRows(desk.inputs().registers().office(), desk.morning(), desk.judged(), places)
-            .rows();
+    List<LotRow> rows = new LotRows(desk.inputs(), desk.morning(), desk.judged(), places).rows();
     List<String> lines = new ArrayList<>();
     lines.add(
         String.format(Locale.ROOT, FORMAT, "lot", "material", "WSC+st %", "starch", "stands"));

@@ -16,6 +16,7 @@ import rickyard.core.forage.InForce;
 import rickyard.core.forage.LayoutSeen;
 import rickyard.core.forage.Reading;
 import rickyard.core.forage.SettledSample;
+import rickyard.core.judgement.LotNotes;
 import rickyard.core.judgement.Verdict;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.quantity.Evidence;
@@ -99,25 +100,33 @@ public final class OfficeTrace {
                   .forEach(l -> lines.add("left out: " + l.analyte() + ", " + l.reason()));
               lines.add("cores: " + analysis.cores() + " (" + analysis.coresFrom() + ")");
             });
-    addVerdicts(entry.subject(), lines);
+    addVerdicts(entry, lines);
     addChecks(entry, lines);
     addAnswers(entry, lines);
     addLayouts(entry, lines);
     return lines;
   }
 
-  private void addVerdicts(String lot, List<String> lines) {
-    for (Verdict verdict : desk.judged().verdicts().getOrDefault(lot, List.of())) {
-      if (!verdict.isSilent()) {
-        lines.add(
-            "limit "
-                + verdict.limit().id()
-                + ": "
-                + verdict.word().code()
-                + ", "
-                + verdict.reason());
+  private void addVerdicts(InForce entry, List<String> lines) {
+    List<Verdict> verdicts =
+        desk.judged().verdicts().getOrDefault(entry.subject(), List.of()).stream()
+            .filter(v -> !v.isSilent())
+            .toList();
+    LotRows.accounts(entry, verdicts, desk.inputs().tables())
+        .forEach(account -> lines.add("uncertainty of " + account));
+    for (Verdict verdict : verdicts) {
+      String id = verdict.limit().id();
+      lines.add("limit " + id + ": " + verdict.word().code() + ", " + verdict.reason());
+      if (!verdict.settle().isEmpty() && !verdict.reason().contains(verdict.settle())) {
+        lines.add("  to settle it: " + verdict.settle());
       }
     }
+    entry
+        .analysis()
+        .ifPresent(
+            a ->
+                LotNotes.of(verdicts, a, desk.inputs().tables().judgement().notes())
+                    .forEach(note -> lines.add("note: " + note)));
   }
 
   private void addChecks(InForce entry, List<String> lines) {

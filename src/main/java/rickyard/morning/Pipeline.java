@@ -32,8 +32,8 @@ import rickyard.core.forage.SettledSample;
 import rickyard.core.forage.Settlement;
 import rickyard.core.forage.Standing;
 import rickyard.core.forage.Unsettled;
-import rickyard.core.judgement.Limit;
 import rickyard.core.judgement.LotJudge;
+import rickyard.core.judgement.LotRules;
 import rickyard.core.judgement.Suitability;
 import rickyard.core.judgement.Verdict;
 import rickyard.core.nutrition.Horse;
@@ -109,7 +109,7 @@ final class Pipeline {
   }
 
   Judged judge(SettledMorning morning) {
-    List<Limit> limits = tables.judgement().limits();
+    LotRules rules = tables.judgement().lotRules();
     SortedMap<String, List<Verdict>> verdicts = new TreeMap<>();
     SortedMap<String, Suitability> suitability = new TreeMap<>();
     for (InForce entry : morning.settled().inForce()) {
@@ -117,8 +117,8 @@ final class Pipeline {
         List<Verdict> found =
             entry
                 .analysis()
-                .map(analysis -> LotJudge.judge(analysis, limits))
-                .orElseGet(() -> LotJudge.unanalysed(entry.why(), limits));
+                .map(analysis -> LotJudge.judge(analysis, rules))
+                .orElseGet(() -> LotJudge.unanalysed(entry.why(), rules));
         verdicts.put(entry.subject(), found);
         suitability.put(entry.subject(), Suitability.of(found));
       }

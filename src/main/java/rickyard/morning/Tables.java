@@ -3,11 +3,13 @@ package rickyard.morning;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.forage.Analyte;
 import rickyard.core.forage.AnalyteCode;
+import rickyard.intake.interpret.AnalyteRule;
 import rickyard.intake.interpret.Dictionary;
 import rickyard.tables.DictionaryTables;
 import rickyard.tables.JudgementTables;
@@ -58,6 +60,7 @@ record Tables(
     NutritionTables nutrition = NutritionTables.load(officeConfig);
     List<TableProblem> problems = new ArrayList<>(judgement.problems());
     problems.addAll(uncertainty.problems());
+    problems.addAll(judgement.unfit(kept(dictionary)));
     if (!problems.isEmpty()) {
       throw new UnusableTablesException(problems);
     }
@@ -72,6 +75,20 @@ record Tables(
     SeasonTable season = SeasonTable.load(officeConfig);
     files.add(season.file());
     return new Tables(dictionary, judgement, uncertainty, nutrition, remedy, kinds, season, files);
+  }
+
+  /** The analytes of which analyses hold values. */
+  private static Map<AnalyteCode, Analyte> kept(Dictionary dictionary) {
+    Map<AnalyteCode, Analyte> kept = new TreeMap<>();
+    dictionary
+        .analytes()
+        .forEach(
+            (code, rule) -> {
+              if (rule.use() == AnalyteRule.Use.VALUE) {
+                kept.put(code, rule.analyte());
+              }
+            });
+    return kept;
   }
 
   /** What each analyte is: unit, basis, digits. */

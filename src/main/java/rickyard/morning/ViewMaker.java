@@ -12,6 +12,7 @@ import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseQuestion;
 import rickyard.core.forage.Question;
 import rickyard.core.forage.Reopened;
+import rickyard.core.judgement.Caution;
 import rickyard.core.judgement.DecisionRule;
 import rickyard.core.nutrition.Feed;
 import rickyard.core.nutrition.Horse;
@@ -27,6 +28,7 @@ import rickyard.report.view.MorningView;
 import rickyard.report.view.OutcomeRow;
 import rickyard.report.view.QuestionRow;
 import rickyard.report.view.TableRowUsed;
+import rickyard.tables.JudgementTables;
 import rickyard.tables.TableFile;
 import rickyard.tables.TableProblem;
 
@@ -63,7 +65,7 @@ final class ViewMaker {
 
   MorningView view() {
     List<OutcomeRow> outcomes = new OutcomeRows(morning, places).rows();
-    List<LotRow> lots = new LotRows(office, morning, judged, places).rows();
+    List<LotRow> lots = new LotRows(inputs, morning, judged, places).rows();
     List<QuestionRow> questions = questions();
     return new MorningView(
         inputs.asOf(),
@@ -84,7 +86,17 @@ final class ViewMaker {
         clientFacts(),
         counts(outcomes, lots),
         memory.diets().isEmpty() && memory.lots().isEmpty(),
-        new SeasonLots(inputs, morning, judged).view());
+        new SeasonLots(inputs, morning, judged).view(),
+        lotCautions());
+  }
+
+  /** What no figure tells of lots, where it is said once for all of them. */
+  private List<String> lotCautions() {
+    JudgementTables tables = inputs.tables().judgement();
+    return tables.cautions().stream()
+        .filter(c -> c.isGeneral(tables.settings()))
+        .map(Caution::text)
+        .toList();
   }
 
   private List<String> notes() {
@@ -259,8 +271,15 @@ final class ViewMaker {
                         h.bodyCondition().isPresent()
                             ? Double.valueOf(h.bodyCondition().getAsDouble())
                             : null,
-                        String.join(", ", h.conditions()))));
+                        conditions(h))));
     return facts;
+  }
+
+  /** The conditions with what the table of conditions says of them. */
+  private String conditions(Horse horse) {
+    List<String> notes = inputs.tables().judgement().conditions().of(horse.conditions()).notes();
+    String named = String.join(", ", horse.conditions());
+    return notes.isEmpty() ? named : named + " (" + String.join("; ", notes) + ")";
   }
 
   private SortedMap<String, ClientFacts> clientFacts() {

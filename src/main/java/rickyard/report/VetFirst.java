@@ -35,7 +35,8 @@ final class VetFirst {
         view.clientFacts(),
         view.counts(),
         view.firstMorning(),
-        view.season());
+        view.season(),
+        view.lotCautions());
   }
 
   private static HorseAdvice withheld(HorseAdvice horse) {

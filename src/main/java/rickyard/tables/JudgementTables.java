@@ -6,28 +6,45 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import rickyard.core.forage.Analyte;
+import rickyard.core.forage.AnalyteCode;
 import rickyard.core.judgement.Bound;
+import rickyard.core.judgement.Caution;
 import rickyard.core.judgement.ConditionRow;
 import rickyard.core.judgement.Conditions;
 import rickyard.core.judgement.IfMissing;
+import rickyard.core.judgement.JudgementSettings;
 import rickyard.core.judgement.Limit;
 import rickyard.core.judgement.LimitSubject;
 import rickyard.core.judgement.LimitUnit;
+import rickyard.core.judgement.LotNote;
+import rickyard.core.judgement.LotRules;
 import rickyard.core.judgement.Severity;
 
 /**
- * {@code config/conditions.csv} and {@code config/limits.csv}.
+ * {@code config/conditions.csv}, {@code limits.csv}, {@code judgement-settings.csv}, {@code
+ * lot-notes.csv} and {@code cautions.csv}.
  *
  * @param conditions condition to group
  * @param limits in the order of the table
+ * @param settings single numbers and choices of the judging
+ * @param notes sentences that verdicts call for
+ * @param cautions what no laboratory's figure tells
  * @param files the tables read, for versions and digests
  * @param problems everything wrong in them; a row with a problem is not among {@code limits}
  */
 public record JudgementTables(
-    Conditions conditions, List<Limit> limits, List<TableFile> files, List<TableProblem> problems) {
+    Conditions conditions,
+    List<Limit> limits,
+    JudgementSettings settings,
+    List<LotNote> notes,
+    List<Caution> cautions,
+    List<TableFile> files,
+    List<TableProblem> problems) {
 
   private static final List<String> CONDITION_COLUMNS =
       List.of("condition", "with", "group", "note", "source", "locator", "status");
@@ -51,11 +68,31 @@ public record JudgementTables(
   public JudgementTables {
     requireNonNull(conditions, "conditions");
     limits = List.copyOf(limits);
+    requireNonNull(settings, "settings");
+    notes = List.copyOf(notes);
+    cautions = List.copyOf(cautions);
     files = List.copyOf(files);
     problems = List.copyOf(problems);
   }
 
-  /** Loads both, with the office's overrides where it has a config folder. */
+  /** What a lot is judged by. */
+  public LotRules lotRules() {
+    return new LotRules(limits, settings);
+  }
+
+  /**
+   * The limits that no value can be held against.
+   *
+   * @param kept the analytes of which analyses hold values
+   */
+  public List<TableProblem> unfit(Map<AnalyteCode, Analyte> kept) {
+    return files.stream()
+        .filter(f -> f.name().equals("limits.csv"))
+        .flatMap(f -> LimitFit.problems(f, kept).stream())
+        .toList();
+  }
+
+  /** Loads them all, with the office's overrides where it has a config folder. */
   public static JudgementTables load(Optional<Path> officeConfig) {
     TableFile conditions =
         TableFile.load(
@@ -65,9 +102,20 @@ public record JudgementTables(
     List<ConditionRow> rows = conditions.rows().stream().map(JudgementTables::condition).toList();
     List<Limit> read = new ArrayList<>();
     limits.rows().forEach(row -> limit(row).ifPresent(read::add));
-    List<TableProblem> problems = new ArrayList<>(conditions.problems());
-    problems.addAll(limits.problems());
-    return new JudgementTables(new Conditions(rows), read, List.of(conditions, limits), problems);
+    JudgementSettingsTable settings = JudgementSettingsTable.load(officeConfig);
+    LotWordsTables words = LotWordsTables.load(officeConfig);
+    List<TableFile> files = new ArrayList<>(List.of(conditions, limits, settings.file()));
+    files.addAll(words.files());
+    List<TableProblem> problems = new ArrayList<>();
+    files.forEach(f -> problems.addAll(f.problems()));
+    return new JudgementTables(
+        new Conditions(rows),
+        read,
+        settings.settings(),
+        words.notes(),
+        words.cautions(),
+        files,
+        problems);
   }
 
   private static ConditionRow condition(TableRow row) {

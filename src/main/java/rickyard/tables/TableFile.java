@@ -209,6 +209,11 @@ public final class TableFile {
     return rows;
   }
 
+  /** Notes a problem with the table as a whole, or with one of its rows. */
+  void problem(int row, String column, String code, String expected) {
+    problems.add(new TableProblem(name, row, column, code, expected, ""));
+  }
+
   /** All problems so far; a loader that takes cells from the rows adds to them. */
   public List<TableProblem> problems() {
     return List.copyOf(problems);

@@ -24,8 +24,8 @@ import rickyard.core.forage.Report;
 import rickyard.core.forage.Settled;
 import rickyard.core.forage.Settlement;
 import rickyard.core.forage.Unsettled;
-import rickyard.core.judgement.Limit;
 import rickyard.core.judgement.LotJudge;
+import rickyard.core.judgement.LotRules;
 import rickyard.core.judgement.Verdict;
 import rickyard.core.judgement.Word;
 import rickyard.intake.interpret.Dictionary;
@@ -51,7 +51,7 @@ final class Court {
   record Trial(SortedMap<String, Ruling> rulings, int questions) {}
 
   private final Settlement settlement;
-  private final List<Limit> limits;
+  private final LotRules rules;
   private final List<Lot> lots;
 
   Court(Dictionary dictionary, Collection<Lot> lots) {
@@ -60,7 +60,7 @@ final class Court {
     this.settlement =
         new Settlement(
             new AnalysisMaker(UncertaintyTable.load(Optional.empty()).uncertainties()), analytes);
-    this.limits = JudgementTables.load(Optional.empty()).limits();
+    this.rules = JudgementTables.load(Optional.empty()).lotRules();
     this.lots = List.copyOf(lots);
   }
 
@@ -97,7 +97,7 @@ final class Court {
 
   /** Whether the figures that these limits are about are none of the wrong ones. */
   boolean isRight(SortedSet<String> limitIds, SortedSet<String> wrong) {
-    return limits.stream()
+    return rules.limits().stream()
         .filter(l -> limitIds.contains(l.id()))
         .map(l -> l.analyte().equals(AnalyteCode.MOISTURE) ? AnalyteCode.DM : l.analyte())
         .noneMatch(a -> wrong.contains(a.value()));
@@ -121,7 +121,7 @@ final class Court {
 
   private Ruling ruling(InForce entry) {
     List<Verdict> verdicts =
-        entry.analysis().map(a -> LotJudge.judge(a, limits)).orElseGet(List::of);
+        entry.analysis().map(a -> LotJudge.judge(a, rules)).orElseGet(List::of);
     SortedSet<String> clears = new TreeSet<>();
     verdicts.stream().filter(v -> v.word() == Word.CLEARS).forEach(v -> clears.add(v.limit().id()));
     int sample = entry.from().isEmpty() ? -1 : entry.from().get(0).index();

@@ -23,6 +23,7 @@ public record AnalyteCode(String value) implements Comparable<AnalyteCode>, Seri
   public static final AnalyteCode STARCH = new AnalyteCode("STARCH");
   public static final AnalyteCode NSC_WSC = new AnalyteCode("NSC_WSC");
   public static final AnalyteCode NSC_ESC = new AnalyteCode("NSC_ESC");
+  public static final AnalyteCode FRUCTAN = new AnalyteCode("FRUCTAN");
   public static final AnalyteCode NFC = new AnalyteCode("NFC");
   public static final AnalyteCode EE = new AnalyteCode("EE");
   public static final AnalyteCode ASH = new AnalyteCode("ASH");
@@ -44,6 +45,9 @@ public record AnalyteCode(String value) implements Comparable<AnalyteCode>, Seri
   public static final AnalyteCode CO = new AnalyteCode("CO");
   public static final AnalyteCode NO3_N = new AnalyteCode("NO3_N");
   public static final AnalyteCode NO3 = new AnalyteCode("NO3");
+  public static final AnalyteCode OXALATE = new AnalyteCode("OXALATE");
+  public static final AnalyteCode CA_OXALATE = new AnalyteCode("CA_OXALATE");
+  public static final AnalyteCode ERGOVALINE = new AnalyteCode("ERGOVALINE");
   public static final AnalyteCode RFV = new AnalyteCode("RFV");
   public static final AnalyteCode CA_P = new AnalyteCode("CA_P");
   public static final AnalyteCode VIT_A = new AnalyteCode("VIT_A");

@@ -32,13 +32,16 @@ final class Combining {
   /**
    * In what two tests disagree, in words; empty if {@code |y1 − y2| ≤ 2 √(u1² + u2²)} for every
    * value that decides.
+   *
+   * @param sameBag whether both are of one sampling: its error is in both and cannot part them, so
+   *     u1 and u2 are taken without it
    */
   @Cites(source = "jcgm100-2008", locator = "5.1.2; two results agree within k = 2")
-  static String disagreement(AccountedAnalysis a, AccountedAnalysis b) {
+  static String disagreement(AccountedAnalysis a, AccountedAnalysis b, boolean sameBag) {
     List<String> words = new ArrayList<>();
     for (AnalyteCode code : new TreeSet<>(DECIDING)) {
-      Optional<Measured> first = bounded(a, code);
-      Optional<Measured> second = bounded(b, code);
+      Optional<Measured> first = bounded(a, code).map(v -> own(v, a, code, sameBag));
+      Optional<Measured> second = bounded(b, code).map(v -> own(v, b, code, sameBag));
       if (first.isPresent() && second.isPresent() && !agree(first.get(), second.get())) {
         words.add(
             code
@@ -51,6 +54,17 @@ final class Combining {
       }
     }
     return String.join(", ", words);
+  }
+
+  /** The value with the error that the tests do not share. */
+  private static Measured own(
+      Measured value, AccountedAnalysis test, AnalyteCode code, boolean sameBag) {
+    double shared = sameBag ? sampling(test, code) : 0;
+    return value.withU(StrictMath.sqrt(Math.max(0, value.u() * value.u() - shared * shared)));
+  }
+
+  private static double sampling(AccountedAnalysis test, AnalyteCode code) {
+    return test.findBudget(code).map(ErrorBudget::sampling).orElse(0.0);
   }
 
   /** A value in words: four digits, without the dust of binary sums. */
@@ -146,7 +160,11 @@ final class Combining {
     Measured value =
         first.plus(second, correlation, new Evidence.Derived(soluble + " + starch", terms));
     contents.put(sum, value);
-    budgets.put(sum, new ErrorBudget(value.u(), value.u(), 0, 1, 0));
+    ErrorBudget a = budgets.get(soluble);
+    ErrorBudget b = budgets.get(AnalyteCode.STARCH);
+    if (a != null && b != null) {
+      budgets.put(sum, a.plus(b, correlation));
+    }
   }
 
   private static Optional<Measured> combine(
@@ -157,10 +175,7 @@ final class Combining {
       Optional<Measured> value = test.analysis().find(code);
       if (value.isPresent()) {
         values.add(value.get());
-        shared.add(
-            sameBag
-                ? test.findBudget(code).map(b -> b.core() / StrictMath.sqrt(b.cores())).orElse(0.0)
-                : 0.0);
+        shared.add(sameBag ? sampling(test, code) : 0.0);
       }
     }
     if (values.isEmpty()) {
@@ -228,7 +243,7 @@ final class Combining {
     return values.stream().anyMatch(a -> values.stream().anyMatch(b -> !agree(a, b)));
   }
 
-  /** A combined value's budget keeps its total; what is not laboratory or sampling is rest. */
+  /** A combined value keeps the parts of its most certain test, and what all reach together. */
   private static ErrorBudget budget(
       List<AccountedAnalysis> tests, AnalyteCode code, Measured value) {
     List<ErrorBudget> budgets =
@@ -236,6 +251,9 @@ final class Combining {
     if (budgets.size() == 1) {
       return budgets.get(0);
     }
-    return new ErrorBudget(value.u(), value.u(), 0, 1, 0);
+    return budgets.stream()
+        .min(java.util.Comparator.comparingDouble(ErrorBudget::u))
+        .map(b -> b.withStanding(value.u()))
+        .orElseGet(() -> new ErrorBudget(value.u(), value.u(), 0, 1, 0));
   }
 }

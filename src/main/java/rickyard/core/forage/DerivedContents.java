@@ -1,15 +1,19 @@
 package rickyard.core.forage;
 
 import static rickyard.core.forage.AnalyteCode.ASH;
+import static rickyard.core.forage.AnalyteCode.CA;
+import static rickyard.core.forage.AnalyteCode.CA_OXALATE;
 import static rickyard.core.forage.AnalyteCode.CP;
 import static rickyard.core.forage.AnalyteCode.EE;
 import static rickyard.core.forage.AnalyteCode.ESC;
+import static rickyard.core.forage.AnalyteCode.FRUCTAN;
 import static rickyard.core.forage.AnalyteCode.NDF;
 import static rickyard.core.forage.AnalyteCode.NFC;
 import static rickyard.core.forage.AnalyteCode.NO3;
 import static rickyard.core.forage.AnalyteCode.NO3_N;
 import static rickyard.core.forage.AnalyteCode.NSC_ESC;
 import static rickyard.core.forage.AnalyteCode.NSC_WSC;
+import static rickyard.core.forage.AnalyteCode.OXALATE;
 import static rickyard.core.forage.AnalyteCode.STARCH;
 import static rickyard.core.forage.AnalyteCode.WSC;
 
@@ -46,6 +50,7 @@ final class DerivedContents {
   void add() {
     addNitrateNitrogen();
     addNfc();
+    addCalciumToOxalate();
     addSum(ESC, "ESC + starch", NSC_ESC);
     addSum(WSC, "WSC + starch", NSC_WSC);
     if (isOpen(NSC_ESC)) {
@@ -91,7 +96,9 @@ final class DerivedContents {
       return false;
     }
     List<AnalyteCode> parts =
-        sum.equals(NSC_WSC) ? List.of(WSC, STARCH, ESC, NSC_ESC) : List.of(soluble, STARCH);
+        sum.equals(NSC_WSC)
+            ? List.of(soluble, STARCH, ESC, NSC_ESC, FRUCTAN)
+            : List.of(soluble, STARCH);
     return parts.stream()
         .map(contents::get)
         .anyMatch(part -> part != null && part.low() > printed.high());
@@ -183,6 +190,41 @@ final class DerivedContents {
             best,
             StrictMath.sqrt(variance),
             new Evidence.Derived("100 − CP − NDF − fat − ash", terms)));
+  }
+
+  /**
+   * {@code Ca:oxalate = Ca / oxalate}, both by mass; {@code (u/r)² = (u_Ca/Ca)² + (u_ox/ox)²}. An
+   * oxalate of which only a lower bound is known gives none, and so does one not detected.
+   */
+  @Cites(source = "definition", locator = "ratio of two contents of the same sample, by mass")
+  private void addCalciumToOxalate() {
+    Measured calcium = contents.get(CA);
+    Measured given = contents.get(OXALATE);
+    if (calcium == null || given == null || contents.containsKey(CA_OXALATE)) {
+      return;
+    }
+    Measured oxalate = given.in(calcium.unit());
+    if (!(oxalate.low() > 0) || !oxalate.isBoundedAbove() || !calcium.isBoundedAbove()) {
+      return;
+    }
+    double best = calcium.best() / oxalate.best();
+    double share =
+        StrictMath.hypot(
+            calcium.u() / Math.max(1e-12, calcium.best()), oxalate.u() / oxalate.best());
+    contents.put(
+        CA_OXALATE,
+        new Measured(
+            Unit.ONE,
+            Basis.NONE,
+            best,
+            calcium.low() / oxalate.high(),
+            calcium.high() / oxalate.low(),
+            calcium.lower() / oxalate.upper(),
+            calcium.upper() / oxalate.lower(),
+            best * share,
+            new Evidence.Derived(
+                "Ca / oxalate",
+                List.of(new Evidence.Term("Ca", calcium), new Evidence.Term("oxalate", given)))));
   }
 
   private static String name(AnalyteCode code) {

@@ -50,7 +50,7 @@ final class LotTests {
     if (tests.size() == 1) {
       return one(tests.get(0), made.get(0), provisional);
     }
-    String disagreement = disagreement(made);
+    String disagreement = disagreement(made, isSameBag(tests));
     if (disagreement.isEmpty()) {
       return together(tests, made, provisional);
     }
@@ -98,11 +98,11 @@ final class LotTests {
         : Subject.ofBatch(subject, batch);
   }
 
-  private static String disagreement(List<AccountedAnalysis> made) {
+  private static String disagreement(List<AccountedAnalysis> made, boolean sameBag) {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < made.size(); i++) {
       for (int j = i + 1; j < made.size(); j++) {
-        String found = Combining.disagreement(made.get(i), made.get(j));
+        String found = Combining.disagreement(made.get(i), made.get(j), sameBag);
         if (!found.isEmpty()) {
           words.add(found);
         }

@@ -27,7 +27,8 @@ final class SampleReduction {
           AnalyteCode.NO3_N,
           AnalyteCode.SE,
           AnalyteCode.FE,
-          new AnalyteCode("ERGOVALINE"));
+          AnalyteCode.OXALATE,
+          AnalyteCode.ERGOVALINE);
 
   /**
    * More dry matter than this no feed has as it lies, whoever confirmed it: a figure of 100 is one
@@ -169,12 +170,13 @@ final class SampleReduction {
   }
 
   private Optional<Measured> onDryMatter(AnalyteCode code, Measured value) {
+    boolean isCounted =
+        value.unit().dimension() == Dimension.COUNT || value.unit().dimension() == Dimension.NUMBER;
+    if (isCounted) {
+      return Optional.of(withBasis(value, Basis.NONE, value.evidence()));
+    }
     if (value.basis() != Basis.AS_FED) {
       return Optional.of(value);
-    }
-    if (value.unit().dimension() == Dimension.COUNT
-        || value.unit().dimension() == Dimension.NUMBER) {
-      return Optional.of(withBasis(value, Basis.NONE, value.evidence()));
     }
     if (dryMatter.isPresent()) {
       return Optional.of(value.toDryMatter(dryMatter.get()));

@@ -32,6 +32,18 @@ public final class Uncertainties {
         .orElse(0.0);
   }
 
+  /** What the laboratory's error rests on: the status of the row that was taken; empty if none. */
+  public String labStatus(AnalyteCode code, Method method, MaterialClass material) {
+    return best("lab", code, method == Method.WET ? "wet" : "nir", material)
+        .map(ErrorTerm::status)
+        .orElse("");
+  }
+
+  /** What the spread between cores rests on; empty if no row says anything. */
+  public String coreStatus(AnalyteCode code, MaterialClass material) {
+    return best("core", code, "any", material).map(ErrorTerm::status).orElse("");
+  }
+
   /** Standard deviation between cores of one lot, in the unit of {@code figure}; 0 if unknown. */
   public double core(AnalyteCode code, MaterialClass material, double figure) {
     return best("core", code, "any", material).map(t -> t.at(figure)).orElse(0.0);

@@ -104,6 +104,10 @@ public record Limit(
       case "fe" -> "iron";
       case "ergovaline" -> "ergovaline";
       case "mould" -> "mould count";
+      case "wsc" -> "WSC";
+      case "esc" -> "ESC";
+      case "oxalate" -> "oxalate";
+      case "ca_oxalate" -> "calcium to oxalate";
       default -> quantity.toUpperCase(Locale.ROOT);
     };
   }

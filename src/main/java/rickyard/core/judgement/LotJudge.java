@@ -20,8 +20,8 @@ import rickyard.core.quantity.Unit;
  *
  * <p>A limit is held only against its own definition. Partial evidence may condemn: WSC alone, or
  * ESC + starch, or an as-fed figure without dry matter, is a lower bound of WSC + starch. It clears
- * only where logic allows: ESC + starch is at most WSC + starch. NFC is printed as a hint and never
- * decides.
+ * only where logic allows: a part is at most its whole, so a whole that clears clears its part. NFC
+ * is printed as a hint and never decides: it is no whole of WSC + starch, see {@link Containment}.
  */
 public final class LotJudge {
   private static final Comparator<Verdict> ORDER =
@@ -35,14 +35,14 @@ public final class LotJudge {
    * nothing was measured give none.
    *
    * @param analysis the analysis in force
-   * @param limits any limits; those of other subjects or materials are passed over
+   * @param rules limits of other subjects or materials are passed over
    */
-  public static List<Verdict> judge(AccountedAnalysis analysis, List<Limit> limits) {
+  public static List<Verdict> judge(AccountedAnalysis analysis, LotRules rules) {
     List<Verdict> verdicts = new ArrayList<>();
-    for (Limit limit : limits) {
+    for (Limit limit : rules.limits()) {
       if (limit.subject() == LimitSubject.LOT
           && limit.isForMaterial(analysis.material().isDryStored())) {
-        Verdict verdict = judge(analysis, limit);
+        Verdict verdict = judge(analysis, limit, rules.settings());
         if (!verdict.isSilent()) {
           verdicts.add(verdict);
         }
@@ -57,27 +57,23 @@ public final class LotJudge {
    *
    * @param why why there is none, in plain words
    */
-  public static List<Verdict> unanalysed(String why, List<Limit> limits) {
-    return limits.stream()
+  public static List<Verdict> unanalysed(String why, LotRules rules) {
+    return rules.limits().stream()
         .filter(l -> l.subject() == LimitSubject.LOT && l.ifMissing() == IfMissing.ASK)
         .map(l -> Judge.judge(l, Optional.empty(), why))
         .sorted(ORDER)
         .toList();
   }
 
-  private static Verdict judge(AccountedAnalysis analysis, Limit limit) {
+  private static Verdict judge(
+      AccountedAnalysis analysis, Limit limit, JudgementSettings settings) {
     Optional<Measured> value = find(analysis.analysis(), limit);
-    Optional<Verdict> byDefinition = clearedByTheWiderDefinition(analysis, limit, value);
+    Optional<Verdict> byDefinition = clearedByAWhole(analysis, limit, value);
     if (byDefinition.isPresent()) {
       return byDefinition.get();
     }
-    String missing = Missing.words(analysis, limit);
-    Verdict verdict = Judge.judge(limit, value, missing);
-    String settle =
-        analysis
-            .findBudget(limit.analyte())
-            .flatMap(b -> advice(analysis, limit, verdict, b))
-            .orElse(verdict.settle());
+    Verdict verdict = Judge.judge(limit, value, Missing.words(analysis, limit, settings));
+    String settle = advice(analysis, limit, verdict, settings).orElse(verdict.settle());
     String assumption = analysis.assumption();
     String reason =
         assumption.isEmpty() || verdict.word() == Word.CANNOT_JUDGE
@@ -87,25 +83,25 @@ public final class LotJudge {
   }
 
   private static Optional<String> advice(
-      AccountedAnalysis analysis, Limit limit, Verdict verdict, ErrorBudget budget) {
-    boolean borderline =
+      AccountedAnalysis analysis, Limit limit, Verdict verdict, JudgementSettings settings) {
+    boolean isBorderline =
         verdict.word() == Word.BORDERLINE_UNDER || verdict.word() == Word.BORDERLINE_OVER;
+    Optional<ErrorBudget> budget = analysis.findBudget(limit.analyte());
     Optional<Unit> canonical = analysis.analysis().find(limit.analyte()).map(Measured::unit);
-    return borderline && limit.risk().isPresent()
-        ? verdict
-            .value()
-            .flatMap(
-                v ->
-                    canonical.map(
-                        u -> Settling.words(limit, v, budget, u.convert(1, limit.unit().unit()))))
-        : Optional.empty();
+    if (!isBorderline || budget.isEmpty() || canonical.isEmpty()) {
+      return Optional.empty();
+    }
+    double factor = canonical.get().convert(1, limit.unit().unit());
+    return verdict.value().map(v -> new Settling(limit, v, budget.get(), factor, settings).words());
   }
 
   private static Optional<Measured> find(Analysis analysis, Limit limit) {
     if (limit.analyte().equals(AnalyteCode.MOISTURE)) {
       return analysis.dryMatter().map(LotJudge::moisture);
     }
-    return analysis.find(limit.analyte());
+    return analysis
+        .find(limit.analyte())
+        .or(() -> Containment.atLeastItsParts(limit.analyte(), analysis.contents()));
   }
 
   @Cites(source = "definition", locator = "moisture = 100 - dry matter, % as fed")
@@ -123,23 +119,25 @@ public final class LotJudge {
         new Evidence.Derived("100 − DM", List.of(new Evidence.Term("DM", dryMatter))));
   }
 
-  /** Under a limit of ESC + starch, WSC + starch clears when it clears, and says no more. */
-  @Cites(source = "definition", locator = "ESC is a part of WSC: ESC + starch <= WSC + starch")
-  private static Optional<Verdict> clearedByTheWiderDefinition(
+  /**
+   * A whole that clears clears its part, whatever is not known of the part; it never condemns it.
+   */
+  private static Optional<Verdict> clearedByAWhole(
       AccountedAnalysis analysis, Limit limit, Optional<Measured> own) {
-    boolean known = own.map(Measured::isBoundedAbove).orElse(false);
-    if (known || limit.bound() != Bound.MAX || !limit.analyte().equals(AnalyteCode.NSC_ESC)) {
+    boolean isKnown = own.map(Measured::isBoundedAbove).orElse(false);
+    if (isKnown || limit.bound() != Bound.MAX) {
       return Optional.empty();
     }
-    Optional<Measured> wider = analysis.analysis().find(AnalyteCode.NSC_WSC).map(limit.unit()::of);
-    return wider
-        .filter(Measured::isBoundedAbove)
-        .filter(v -> DecisionRule.find(v, limit).word() == Word.CLEARS)
-        .map(v -> cleared(limit, v, own));
+    return Containment.wholes(limit.analyte(), analysis.analysis().contents()).stream()
+        .map(w -> new Evidence.Term(w.name(), limit.unit().of(w.value())))
+        .filter(w -> DecisionRule.find(w.value(), limit).word() == Word.CLEARS)
+        .findFirst()
+        .map(w -> cleared(limit, w, own));
   }
 
-  private static Verdict cleared(Limit limit, Measured wider, Optional<Measured> own) {
+  private static Verdict cleared(Limit limit, Evidence.Term whole, Optional<Measured> own) {
     double lower = own.map(m -> limit.unit().of(m).lower()).orElse(0.0);
+    Measured wider = whole.value();
     Measured bound =
         new Measured(
             wider.unit(),
@@ -150,12 +148,14 @@ public final class LotJudge {
             Math.min(lower, wider.upper()),
             wider.upper(),
             wider.u(),
-            new Evidence.Derived(
-                "at most WSC + starch", List.of(new Evidence.Term("WSC + starch", wider))));
+            new Evidence.Derived("at most " + whole.name(), List.of(whole)));
     Finding finding = DecisionRule.find(bound, limit);
     OptionalDouble chance = finding.chanceWrong();
     String reason =
-        "ESC is not reported; ESC + starch is at most WSC + starch; "
+        Containment.name(limit.analyte())
+            + " is not reported in full; it is at most "
+            + whole.name()
+            + "; "
             + Reasons.of(limit, bound, finding, "");
     return new Verdict(limit, Optional.of(bound), chance, finding.word(), reason, "");
   }

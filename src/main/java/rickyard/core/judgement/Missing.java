@@ -11,19 +11,20 @@ import rickyard.core.quantity.Measured;
 final class Missing {
   private Missing() {}
 
-  static String words(AccountedAnalysis analysis, Limit limit) {
+  static String words(AccountedAnalysis analysis, Limit limit, JudgementSettings settings) {
     AnalyteCode code = limit.analyte();
     if (code.equals(AnalyteCode.NSC_WSC)) {
-      return sum(analysis, limit, AnalyteCode.WSC);
+      return sum(analysis, limit, AnalyteCode.WSC, settings);
     }
     if (code.equals(AnalyteCode.NSC_ESC)) {
-      return sum(analysis, limit, AnalyteCode.ESC);
+      return sum(analysis, limit, AnalyteCode.ESC, settings);
     }
     return part(analysis, code, limit.words())
         .orElse(limit.words() + " is not bounded by the report");
   }
 
-  private static String sum(AccountedAnalysis analysis, Limit limit, AnalyteCode soluble) {
+  private static String sum(
+      AccountedAnalysis analysis, Limit limit, AnalyteCode soluble, JudgementSettings settings) {
     List<String> lacks = new ArrayList<>();
     part(analysis, soluble, soluble.value()).ifPresent(lacks::add);
     part(analysis, AnalyteCode.STARCH, "starch").ifPresent(lacks::add);
@@ -34,7 +35,7 @@ final class Missing {
     String hint = soluble.equals(AnalyteCode.WSC) ? otherDefinition(analysis) : "";
     return String.join(", ", lacks)
         + hint
-        + nfc(analysis, limit)
+        + nfc(analysis, limit, settings)
         + "; a report with "
         + soluble
         + " and starch on dry matter would settle it";
@@ -58,18 +59,24 @@ final class Missing {
     return esc && !wsc ? " (ESC + starch is only a lower bound of WSC + starch)" : "";
   }
 
-  /** NFC holds NSC and more, with the error of four analyses: a hint, never a verdict. */
-  private static String nfc(AccountedAnalysis analysis, Limit limit) {
-    Optional<Measured> nfc = analysis.analysis().find(AnalyteCode.NFC);
+  /**
+   * NFC holds WSC + starch and more, but is a difference with the error of four analyses: WSC +
+   * starch may lie over it by some points (the allowance). NFC with the allowance and the guard
+   * band under the limit makes it very probable that WSC + starch is under; it never clears.
+   */
+  private static String nfc(AccountedAnalysis analysis, Limit limit, JudgementSettings settings) {
+    Optional<Measured> nfc = analysis.analysis().find(AnalyteCode.NFC).map(limit.unit()::of);
     if (nfc.isEmpty() || analysis.analysis().find(AnalyteCode.WSC).isPresent()) {
       return "";
     }
     Measured v = nfc.get();
-    boolean under = v.upper() + 2 * v.u() < limit.value();
+    double end = v.upper() + settings.nfcAllowance() + limit.guardFactor() * v.u();
     return "; NFC of "
         + Words.number(v.best())
         + " % "
-        + (under ? "suggests that it is under, provisionally" : "does not bound it")
+        + (end <= limit.value()
+            ? "makes it very probable that it is under, provisionally,"
+            : "does not bound it")
         + " and never clears";
   }
 }

@@ -38,7 +38,9 @@ public final class LotPages {
       List<Blocks.Block> deciding,
       List<Reason> reasons,
       List<Blocks.Block> others,
-      List<Figure> figures) {}
+      List<Figure> figures,
+      List<String> notes,
+      List<String> accounts) {}
 
   private LotPages() {}
 
@@ -87,7 +89,9 @@ public final class LotPages {
         blocks(lot, true, anchors),
         lot.verdicts().stream().filter(LotPages::decides).map(LotPages::reason).toList(),
         blocks(lot, false, anchors),
-        rows.stream().map(LotPages::figure).toList());
+        rows.stream().map(LotPages::figure).toList(),
+        lot.notes().stream().map(Harmless::line).toList(),
+        lot.accounts().stream().map(Harmless::line).toList());
   }
 
   private static String about(MorningView view, LotRow lot, Mass mass) {

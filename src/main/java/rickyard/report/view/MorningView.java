@@ -29,6 +29,7 @@ import rickyard.core.advice.HorseAdvice;
  * @param counts they add up
  * @param firstMorning whether the ledger was empty before
  * @param season the lots and tests of all mornings taken together
+ * @param lotCautions what no figure tells of lots, said once for all of them
  */
 public record MorningView(
     LocalDate asOf,
@@ -49,7 +50,8 @@ public record MorningView(
     SortedMap<String, ClientFacts> clientFacts,
     Counts counts,
     boolean firstMorning,
-    SeasonView season) {
+    SeasonView season,
+    List<String> lotCautions) {
 
   public MorningView {
     outcomes = List.copyOf(outcomes);
@@ -63,11 +65,12 @@ public record MorningView(
     problems = List.copyOf(problems);
     warnings = List.copyOf(warnings);
     tables = List.copyOf(tables);
+    lotCautions = List.copyOf(lotCautions);
     horseFacts = Collections.unmodifiableSortedMap(new TreeMap<>(horseFacts));
     clientFacts = Collections.unmodifiableSortedMap(new TreeMap<>(clientFacts));
   }
 
-  /** A morning whose lots nobody has taken together. */
+  /** A morning whose lots nobody has taken together, without cautions said once for all. */
   public MorningView(
       LocalDate asOf,
       String units,
@@ -106,11 +109,21 @@ public record MorningView(
         clientFacts,
         counts,
         firstMorning,
-        SeasonView.none());
+        SeasonView.none(),
+        List.of());
   }
 
   /** The same morning with its lots and tests taken together. */
   public MorningView withSeason(SeasonView season) {
+    return with(season, lotCautions);
+  }
+
+  /** The same morning with cautions that are said once for all lots. */
+  public MorningView withLotCautions(List<String> cautions) {
+    return with(season, cautions);
+  }
+
+  private MorningView with(SeasonView season, List<String> cautions) {
     return new MorningView(
         asOf,
         units,
@@ -130,6 +143,7 @@ public record MorningView(
         clientFacts,
         counts,
         firstMorning,
-        season);
+        season,
+        cautions);
   }
 }

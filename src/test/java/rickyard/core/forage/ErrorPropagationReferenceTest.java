@@ -59,7 +59,7 @@ class ErrorPropagationReferenceTest {
 
     assertEquals(mean, both.best(), tolerance, source);
     assertEquals(u, both.u(), tolerance, source);
-    assertEquals(agree, Combining.disagreement(test(a), test(b)).isEmpty(), source);
+    assertEquals(agree, Combining.disagreement(test(a), test(b), false).isEmpty(), source);
   }
 
   private static AccountedAnalysis test(Measured wsc) {

@@ -64,6 +64,18 @@ class IdentitiesReferenceTest {
     assertTrue(expected.meets(Span.exactly(4430)));
   }
 
+  @ParameterizedTest(name = "{arguments}")
+  @CsvFileSource(resources = "/reference/nitrate.csv", useHeadersInDisplayName = true)
+  void nitrateIsTheStatedMultipleOfItsNitrogen(
+      double nitrogen, double nitratePercent, double tolerance, String source, String locator) {
+    Span ppm = Identities.nitrate(Span.exactly(nitrogen));
+    var made = Samples.analysis(Samples.of("N2", Samples.dm("NO3", nitratePercent)));
+    double back = made.analysis().find(AnalyteCode.NO3_N).orElseThrow().best();
+
+    assertEquals(nitratePercent, ppm.middle() / 10_000, tolerance, () -> source + ", " + locator);
+    assertEquals(nitrogen, back, tolerance * 10_000 / 4.4268, () -> source + ", " + locator);
+  }
+
   private static Measured measured(double value, Basis basis) {
     return Measured.of(
         Unit.PERCENT, basis, value, 0, 0, new Evidence.Derived("printed", List.of()));

@@ -321,6 +321,46 @@ class SettlementTest {
     assertEquals(Math.sqrt((1.5 * 1.5 + round) / 2 + 4.0 / 12), u, 1e-9);
   }
 
+  /** Two laboratories on one bag: 4.8 apart agree as two samplings do, not as one bag must. */
+  @Test
+  void theSharedSamplingErrorDoesNotMakeTestsOfOneBagAgree() {
+    LocalDate day = AS_OF.minusDays(10);
+    Sample low = Samples.cores(sugars("N2", 6, 1), 3);
+    Sample high = Samples.cores(sugars("N2", 10.8, 1), 3);
+
+    // 2 root(2 · (1.5² + 2²/3)) = 5.36 for two samplings, 2 root(2 · 1.5²) = 4.24 for one bag
+    assertTrue(hasAnalysis(settle(List.of(fin("d1", "R-1", low), fin("d2", "R-2", high))), "N2"));
+    assertFalse(
+        hasAnalysis(
+            settle(
+                List.of(
+                    fin("d1", "R-1", Samples.sampled(low, day)),
+                    fin("d2", "R-2", Samples.sampled(high, day)))),
+            "N2"));
+  }
+
+  @Test
+  void aCombinedValueKeepsWhatItsMostCertainTestIsMadeOf() {
+    Settled settled =
+        settle(List.of(fin("d1", "R-1", sugars("N2", 8, 1)), fin("d2", "R-2", sugars("N2", 9, 1))));
+    AccountedAnalysis made = settled.find("N2", "").flatMap(InForce::analysis).orElseThrow();
+
+    for (AnalyteCode code : List.of(AnalyteCode.WSC, AnalyteCode.STARCH, AnalyteCode.NSC_WSC)) {
+      ErrorBudget budget = made.findBudget(code).orElseThrow();
+      double u = made.analysis().find(code).orElseThrow().u();
+      assertTrue(budget.isOfSeveral(), code.value());
+      assertEquals(u, budget.u(), 1e-12, code.value());
+      assertTrue(budget.core() > 0, code.value());
+      // one more test of the same kind: 1/u² = 1/u² + 1/u_new²
+      double fresh =
+          Math.sqrt(
+              budget.lab() * budget.lab()
+                  + budget.core() * budget.core() / 20
+                  + budget.rest() * budget.rest());
+      assertEquals(1 / Math.sqrt(1 / (u * u) + 1 / (fresh * fresh)), budget.u(20, false), 1e-12);
+    }
+  }
+
   @Test
   void testsThatDisagreeLeaveTheLotWithoutAnalysis() {
     List<Received> reports =

@@ -72,7 +72,11 @@ class LotJudgeTest {
   }
 
   private static List<Verdict> judge(Reading... readings) {
-    return LotJudge.judge(analysis(MaterialClass.GRASS, readings), TABLES.limits());
+    return LotJudge.judge(analysis(MaterialClass.GRASS, readings), TABLES.lotRules());
+  }
+
+  private static LotRules rules(Limit limit) {
+    return new LotRules(List.of(limit), TABLES.settings());
   }
 
   private static Verdict verdict(String limit, List<Verdict> verdicts) {
@@ -145,11 +149,9 @@ class LotJudgeTest {
     Limit esc = Limits.of("nsc_esc", Bound.MAX, 10, "% DM", java.util.OptionalDouble.of(0.05));
 
     var low =
-        LotJudge.judge(
-            analysis(MaterialClass.GRASS, wet("WSC", 5), wet("STARCH", 1)), List.of(esc));
+        LotJudge.judge(analysis(MaterialClass.GRASS, wet("WSC", 5), wet("STARCH", 1)), rules(esc));
     var high =
-        LotJudge.judge(
-            analysis(MaterialClass.GRASS, wet("WSC", 15), wet("STARCH", 1)), List.of(esc));
+        LotJudge.judge(analysis(MaterialClass.GRASS, wet("WSC", 15), wet("STARCH", 1)), rules(esc));
 
     assertEquals(Word.CLEARS, low.get(0).word());
     assertEquals(Word.CANNOT_JUDGE, high.get(0).word());
@@ -180,7 +182,7 @@ class LotJudgeTest {
 
   @Test
   void moistureOfHayIsNotAskedOfHaylage() {
-    var verdicts = LotJudge.judge(analysis(MaterialClass.HAYLAGE, af("DM", 60)), TABLES.limits());
+    var verdicts = LotJudge.judge(analysis(MaterialClass.HAYLAGE, af("DM", 60)), TABLES.lotRules());
 
     assertFalse(mentions("all-moisture-lot-25", verdicts));
     assertEquals(Word.CLEARS, verdict("all-haylage-moisture-lot-65", verdicts).word());
@@ -199,14 +201,25 @@ class LotJudgeTest {
 
     assertEquals(Word.BORDERLINE_UNDER, close.word());
     assertEquals(
-        "wet chemistry on 20 cores would settle it if the figure stays at 9 % DM", close.settle());
+        "wet chemistry on a new sample of 20 cores would clear if it gives 9 % DM again; by the same"
+            + " method no number of cores up to 40 does: with 20 it clears up to 8.59 % DM",
+        close.settle());
   }
 
   @Test
-  void whatCannotBeSettledIsSaidSo() {
+  void whatNoTestCanClearIsSaidSo() {
     Verdict close = verdict("id-nsc-lot", judge(dm("WSC", 8.9), dm("STARCH", 1)));
+    Verdict over = verdict("id-nsc-lot", judge(dm("WSC", 9.9), dm("STARCH", 1)));
 
-    assertTrue(close.settle().startsWith("neither 40 cores nor wet chemistry"), close.settle());
+    assertEquals(
+        "no test of a value of 9.9 % DM can clear it: even 40 cores and wet chemistry clear only up"
+            + " to 9.3 % DM",
+        close.settle());
+    assertEquals(Word.BORDERLINE_OVER, over.word());
+    assertEquals(
+        "no test of a value of 10.9 % DM can clear it; one of 20 cores and wet chemistry clears up"
+            + " to 9.25 % DM; a new sample of 20 cores by wet chemistry would show that it exceeds",
+        over.settle());
   }
 
   @Test
@@ -224,7 +237,7 @@ class LotJudgeTest {
 
   @Test
   void aLotWithoutAnalysisCannotBeJudged() {
-    var verdicts = LotJudge.unanalysed("two tests disagree", TABLES.limits());
+    var verdicts = LotJudge.unanalysed("two tests disagree", TABLES.lotRules());
 
     assertEquals("two tests disagree", verdict("laminitis-nsc-lot", verdicts).reason());
     assertTrue(verdicts.stream().allMatch(v -> v.word() == Word.CANNOT_JUDGE));

@@ -30,6 +30,19 @@ class PrintedUnitsReferenceTest {
     assertEquals(Basis.DRY_MATTER, reading.value().orElseThrow().basis());
   }
 
+  @ParameterizedTest(name = "{arguments}")
+  @CsvFileSource(resources = "/reference/grams-read-as-grams.csv", useHeadersInDisplayName = true)
+  void aPaperInGramsPerKilogramIsNotReadAsPercent(
+      String label, String printed, double expected, String source) {
+    Grid grid =
+        Grids.table("Analyte|Unit|Dry matter\n" + label + "|g/kg|" + printed + "\nStarch|g/kg|12");
+
+    Reading reading = Readings.report(grid).samples().get(0).readings().get(0);
+
+    assertEquals(expected, reading.value().orElseThrow().best(), 1e-9, source);
+    assertTrue(reading.isSettled(), source);
+  }
+
   /** Source: vet-practice-feed-table, timothy row: moisture 10.00 and the sum agree. */
   @Test
   void theSoundRowOfThePracticeTableIsTaken() {
