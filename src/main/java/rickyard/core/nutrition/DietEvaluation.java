@@ -83,7 +83,10 @@ final class DietEvaluation {
         });
     Map<Nutrient, NutrientLine> lines = lines();
     NutrientLine energy = requireNonNull(lines.get(Nutrient.DE));
-    return new Diet(
+    boolean mayCut = horse.vetPlan() || !intake.rule().isNeverRestricted();
+    boolean isGrassLeftOut = FedOutside.grazesUncounted(horse, items);
+    Diet diet =
+        new Diet(
         horse.id(),
         items,
         intake,
@@ -92,8 +95,9 @@ final class DietEvaluation {
         missing,
         gramsPerDay(forLimits),
         BucketMeals.largest(items, horse, forLimits, standards),
-        EnergyView.of(energy, horse, standards.settings()),
-        DietNotes.of(horse, items, intake, lines, forLimits, requirements, standards));
+        EnergyView.of(energy, horse, standards.settings(), mayCut, isGrassLeftOut),
+        List.of());
+    return diet.withNotes(DietNotes.of(diet, horse, forLimits, requirements, standards));
   }
 
   /** Every analyte that some item knows on dry matter, and always the sugars and potassium. */
