@@ -231,8 +231,7 @@ class SharedBaleEndToEndTest {
             "verdict: clears before, exceeds now"),
         changes(amended, "fern"));
 
-    rations(
-        kg("fern", "G-2", "dry"), "fern,G-1,,7.5,kg,forage,3,dry," + DAY.plusDays(3) + "\n");
+    rations(kg("fern", "G-2", "dry"), "fern,G-1,,7.5,kg,forage,3,dry," + DAY.plusDays(3) + "\n");
     MorningEnd other = office.run(DAY.plusDays(3));
     assertEquals(
         "the ration changed (ration since 2026-03-19): G-1 is new in it, G-2 no longer",
@@ -244,8 +243,7 @@ class SharedBaleEndToEndTest {
     assertEquals(
         "the ration changed (ration since 2026-03-19): G-1 20 % less", less.get(0), less::toString);
     assertTrue(less.get(1).startsWith("what it needs changed: its weight"), less::toString);
-    assertTrue(
-        less.contains("groups whose limits did not hold for it before: ID"), less::toString);
+    assertTrue(less.contains("groups whose limits did not hold for it before: ID"), less::toString);
     assertTrue(
         less.contains("groups whose limits no longer hold for it: laminitis"), less::toString);
   }
@@ -265,8 +263,7 @@ class SharedBaleEndToEndTest {
     assertEquals("", text(row(end, "fern"), "dm_kg"));
     assertTrue(SmallOffice.rows(end, "changeover.csv").isEmpty());
     for (Map<String, String> remedy : SmallOffice.rows(end, "remedies.csv")) {
-      assertEquals(
-          "", text(remedy, "now_kg") + text(remedy, "then_kg") + text(remedy, "then_lb"));
+      assertEquals("", text(remedy, "now_kg") + text(remedy, "then_kg") + text(remedy, "then_lb"));
     }
     assertTrue(
         SmallOffice.rows(end, "diets.csv").stream().noneMatch(r -> "kg".equals(r.get("unit"))));

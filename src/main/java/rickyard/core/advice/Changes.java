@@ -111,8 +111,10 @@ final class Changes {
     }
     List<String> parts = new ArrayList<>();
     is.forEach((item, kg) -> parts.addAll(item(item, was.get(item), kg)));
-    was.keySet().stream().filter(i -> !is.containsKey(i)).map(i -> i + " no longer").forEach(
-        parts::add);
+    was.keySet().stream()
+        .filter(i -> !is.containsKey(i))
+        .map(i -> i + " no longer")
+        .forEach(parts::add);
     if (!parts.isEmpty()) {
       String since = ration.map(r -> " (ration since " + r.since() + ")").orElse("");
       sentences.add("the ration changed" + since + ": " + String.join(", ", parts));
@@ -143,11 +145,7 @@ final class Changes {
     double percent = 100 * (is / was - 1);
     return List.of(
         String.format(
-            Locale.ROOT,
-            "%s %.0f %% %s",
-            item,
-            Math.abs(percent),
-            percent > 0 ? "more" : "less"));
+            Locale.ROOT, "%s %.0f %% %s", item, Math.abs(percent), percent > 0 ? "more" : "less"));
   }
 
   private void addValues(DietSummary before, DietSummary after) {
@@ -177,7 +175,14 @@ final class Changes {
               ? "an amended or newer report is in force and turns its verdict"
               : "another analysis or label value is in force";
       sentences.add(
-          "WSC + starch of " + key + " was " + percent(was) + " and is " + percent(is) + ": " + why);
+          "WSC + starch of "
+              + key
+              + " was "
+              + percent(was)
+              + " and is "
+              + percent(is)
+              + ": "
+              + why);
     }
   }
 

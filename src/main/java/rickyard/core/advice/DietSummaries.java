@@ -45,7 +45,8 @@ final class DietSummaries {
         diet.items().stream().map(DietSummaries::portion).toList(),
         diet.lines().values().stream().map(DietSummaries::line).toList(),
         Stream.concat(
-                verdicts.stream().map(DietSummaries::limit), bales.stream().map(DietSummaries::limit))
+                verdicts.stream().map(DietSummaries::limit),
+                bales.stream().map(DietSummaries::limit))
             .toList(),
         worst(verdicts, bales),
         Stream.concat(notes(diet).stream(), herd.stream().flatMap(h -> h.notes().stream()))

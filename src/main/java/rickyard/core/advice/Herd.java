@@ -80,7 +80,10 @@ record Herd(
   /** What can be done about a bale that is in the way: no amounts, the bale is nobody's own. */
   Proposal proposal(List<String> otherBales) {
     List<String> inTheWay =
-        verdicts.stream().filter(BaleVerdict::standsAgainst).map(BaleVerdict::bale).distinct()
+        verdicts.stream()
+            .filter(BaleVerdict::standsAgainst)
+            .map(BaleVerdict::bale)
+            .distinct()
             .toList();
     List<String> apart =
         verdicts.stream()
@@ -94,9 +97,7 @@ record Herd(
             ? "no lot in reach clears for the whole herd"
             : "or put out a bale that clears for the whole herd: " + String.join(", ", otherBales);
     String first =
-        apart.isEmpty()
-            ? "take it away"
-            : "feed " + String.join(" and ", apart) + " apart from it";
+        apart.isEmpty() ? "take it away" : "feed " + String.join(" and ", apart) + " apart from it";
     String why =
         String.join(", ", inTheWay)
             + " is shared by "

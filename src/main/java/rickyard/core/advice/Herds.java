@@ -54,7 +54,9 @@ final class Herds {
     List<BaleVerdict> verdicts = new ArrayList<>();
     bales.forEach((bale, food) -> add(horse, bale, food, groups, verdicts));
     List<String> unread =
-        context.problems().keySet().stream().filter(id -> !context.horses().containsKey(id)).toList();
+        context.problems().keySet().stream()
+            .filter(id -> !context.horses().containsKey(id))
+            .toList();
     return Optional.of(
         new Herd(horse.herd(), groups, new TreeSet<>(bales.keySet()), verdicts, unread));
   }

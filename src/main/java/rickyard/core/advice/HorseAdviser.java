@@ -58,8 +58,7 @@ public final class HorseAdviser {
         accepted.map(a -> onDay(a, seen, now, coming.portions())).orElse(coming.portions());
     @Nullable DietSummary after = then.isEmpty() ? null : summary(seen, then);
     @Nullable DietSummary before = before(seen, ration);
-    List<String> changes =
-        Changes.of(horse.id(), context, ration, coming, accepted, before, after);
+    List<String> changes = Changes.of(horse.id(), context, ration, coming, accepted, before, after);
     PriorityRule.Ruling ruling =
         PriorityRule.rule(
             new PriorityRule.Facts(
@@ -103,7 +102,8 @@ public final class HorseAdviser {
     /** What it eats of: its own forages, and the bales it shares. */
     Stream<String> items(List<Portion> portions) {
       return Stream.concat(
-          portions.stream().map(p -> p.food().id()), herd.stream().flatMap(h -> h.bales().stream()));
+          portions.stream().map(p -> p.food().id()),
+          herd.stream().flatMap(h -> h.bales().stream()));
     }
 
     boolean hasSugarLimit() {
@@ -162,8 +162,7 @@ public final class HorseAdviser {
   }
 
   private DietSummary summary(Seen seen, List<Portion> portions) {
-    Diet diet =
-        Diet.evaluate(seen.horse(), portions, seen.requirements(), context.standards());
+    Diet diet = Diet.evaluate(seen.horse(), portions, seen.requirements(), context.standards());
     return DietSummaries.of(diet, judge.judge(diet, seen.groups()), seen.herd());
   }
 

@@ -65,13 +65,7 @@ final class AmountNotes {
     double share = 100 * intake.strawShareOfForage();
     IntakeRule rule = intake.rule();
     if (intake.isStrawOverHardCap()) {
-      add(
-          notes,
-          "straw-over-hard-cap",
-          words,
-          share,
-          "is allowed",
-          rule.strawHardPercent());
+      add(notes, "straw-over-hard-cap", words, share, "is allowed", rule.strawHardPercent());
     } else if (intake.isStrawOverUsualCap()) {
       add(notes, "straw-over-usual-cap", words, share, "is usual", rule.strawUsualPercent());
     }

@@ -68,16 +68,7 @@ public record Diet(
 
   Diet withNotes(List<DietNote> said) {
     return new Diet(
-        horseId,
-        items,
-        intake,
-        lines,
-        contents,
-        missing,
-        gramsPerDay,
-        bucketMeal,
-        energy,
-        said);
+        horseId, items, intake, lines, contents, missing, gramsPerDay, bucketMeal, energy, said);
   }
 
   /** The line of a nutrient; every diet has them all. */

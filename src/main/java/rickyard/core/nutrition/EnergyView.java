@@ -31,11 +31,7 @@ public record EnergyView(String code, OptionalDouble percentOfRequirement, Strin
    * @param isGrassLeftOut whether it grazes and the diet does not count the grass
    */
   static EnergyView of(
-      NutrientLine energy,
-      Horse horse,
-      Settings settings,
-      boolean mayCut,
-      boolean isGrassLeftOut) {
+      NutrientLine energy, Horse horse, Settings settings, boolean mayCut, boolean isGrassLeftOut) {
     double even = settings.number("energy_even_pct");
     OptionalDouble known = energy.percentOfRequirement();
     boolean isSettled = energy.supply().isComplete() || known.orElse(0) > 100 + even;

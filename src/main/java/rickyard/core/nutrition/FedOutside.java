@@ -41,8 +41,7 @@ final class FedOutside {
       Horse horse, List<DietItem> items, Settings settings, List<DietNote> notes) {
     if (horse.grazingHoursPerDay().isEmpty()) {
       notes.add(
-          new DietNote(
-              "grazing-not-asked", "", RECORDED + "; nobody asked whether it grazes"));
+          new DietNote("grazing-not-asked", "", RECORDED + "; nobody asked whether it grazes"));
       return;
     }
     double hours = horse.grazingHoursPerDay().getAsDouble();

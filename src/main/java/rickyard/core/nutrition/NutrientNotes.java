@@ -66,9 +66,7 @@ final class NutrientNotes {
   /** Energy and dry matter have sentences of their own. */
   private static Predicate<NutrientLine> has(NutrientStatus status) {
     return line ->
-        line.status() == status
-            && line.nutrient() != Nutrient.DM
-            && line.nutrient() != Nutrient.DE;
+        line.status() == status && line.nutrient() != Nutrient.DM && line.nutrient() != Nutrient.DE;
   }
 
   private void list(

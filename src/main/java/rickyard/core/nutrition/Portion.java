@@ -38,8 +38,7 @@ public record Portion(
   }
 
   /** A portion fed dry. */
-  public Portion(
-      Foodstuff food, double kgAsFed, double kgU, boolean asForage, OptionalInt meals) {
+  public Portion(Foodstuff food, double kgAsFed, double kgU, boolean asForage, OptionalInt meals) {
     this(food, kgAsFed, kgU, asForage, meals, DRY);
   }
 

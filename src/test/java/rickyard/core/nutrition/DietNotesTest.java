@@ -80,8 +80,7 @@ class DietNotesTest {
   @Test
   void whatIsEatenWithItsWaterLosesNothing() {
     // label() makes pellets
-    Foodstuff pellets =
-        Foods.of("p", "controlled-forage").with(AnalyteCode.NSC_WSC, 8, 0.4).feed();
+    Foodstuff pellets = Foods.of("p", "controlled-forage").with(AnalyteCode.NSC_WSC, 8, 0.4).feed();
     assertFalse(diet(horse(), fed(pellets, 9).withPrepared("soaked")).hasNote("soaked"));
   }
 
@@ -89,8 +88,7 @@ class DietNotesTest {
   void aPortionKeepsHowItIsPreparedWhenItIsChanged() {
     Portion soaked = fed(hay("a").lot(), 9).withPrepared("soaked");
     assertEquals("soaked", soaked.withKg(3).prepared());
-    assertEquals(
-        "soaked", ComingRation.atEqualDryMatter(soaked, hay("b").dm(60).lot()).prepared());
+    assertEquals("soaked", ComingRation.atEqualDryMatter(soaked, hay("b").dm(60).lot()).prepared());
     RationItem item = new RationItem("a", "", 4, "kg", true, OptionalInt.empty(), "soaked");
     RationAmounts amounts =
         RationAmounts.of(
@@ -176,8 +174,7 @@ class DietNotesTest {
   void forageUnderHalfOfTheDryMatterIsSaid() {
     Foodstuff oats = Foods.of("o", "concentrate").with(AnalyteCode.NSC_WSC, 50, 1).feed();
     Foodstuff hay = hay("a").lot();
-    assertFalse(
-        diet(horse(), fed(hay, 5), Portion.of(oats, 5, false)).hasNote("forage-share-low"));
+    assertFalse(diet(horse(), fed(hay, 5), Portion.of(oats, 5, false)).hasNote("forage-share-low"));
     assertTrue(
         diet(horse(), fed(hay, 4.9), Portion.of(oats, 5.1, false)).hasNote("forage-share-low"));
   }
@@ -224,8 +221,7 @@ class DietNotesTest {
     assertTrue(minerals(29, 10).hasNote("zn-cu-unusual"));
     assertTrue(words(minerals(51, 10), "zn-cu-unusual").startsWith("zinc to copper is 5.1 to 1"));
     Portion silent = Portion.of(Foods.of("b", "balancer").feed(), 0.4, false);
-    Portion odd =
-        fed(hay("a").with(AnalyteCode.ZN, 90, 0).with(AnalyteCode.CU, 10, 0).lot(), 10);
+    Portion odd = fed(hay("a").with(AnalyteCode.ZN, 90, 0).with(AnalyteCode.CU, 10, 0).lot(), 10);
     assertFalse(diet(horse(), odd, silent).hasNote("zn-cu-unusual"));
   }
 
@@ -281,7 +277,8 @@ class DietNotesTest {
   void theSickAreNeverRestrictedWithoutAVetPlan(String condition) {
     Portion hay = fed(hay("a").dm(100).lot(), 7);
     assertEquals(
-        Floor.NEEDS_VET_PLAN, diet(Horses.adult(500).with(condition).build(), hay).intake().floor());
+        Floor.NEEDS_VET_PLAN,
+        diet(Horses.adult(500).with(condition).build(), hay).intake().floor());
     assertEquals(
         Floor.WARN,
         diet(Horses.adult(500).with(condition).vetPlan().build(), hay).intake().floor());
@@ -291,14 +288,12 @@ class DietNotesTest {
   @Test
   void aFatMareInFoalIsNotToldToEatLess() {
     Foodstuff rich = hay("a").with(AnalyteCode.DE, 3, 0).lot();
-    Horses mare =
-        Horses.adult(500).status(HorseStatus.PREGNANT, Level.NONE).month(8).condition(8);
+    Horses mare = Horses.adult(500).status(HorseStatus.PREGNANT, Level.NONE).month(8).condition(8);
     String words = diet(mare.build(), fed(rich, 10)).energy().words();
     assertTrue(words.contains("it will gain more; donkeys, miniatures, pregnant"), words);
     String free = diet(mare.vetPlan().build(), fed(rich, 10)).energy().words();
     assertFalse(free.contains("vet plan"), free);
-    String gelding =
-        diet(Horses.adult(500).condition(8).build(), fed(rich, 10)).energy().words();
+    String gelding = diet(Horses.adult(500).condition(8).build(), fed(rich, 10)).energy().words();
     assertFalse(gelding.contains("vet plan"), gelding);
   }
 
