@@ -232,7 +232,7 @@ final class Changes {
     }
     Double a = get.apply(was);
     Double b = get.apply(is);
-    return a == null || b == null ? !Objects.equals(a, b) : !isSame(a, b);
+    return (a == null || b == null) ? !Objects.equals(a, b) : !isSame(a, b);
   }
 
   private void addLimits(DietSummary before, DietSummary after) {
