@@ -126,7 +126,8 @@ final class NutrientNotes {
   private void addSalt() {
     NutrientLine sodium = diet.line(Nutrient.NA);
     boolean isShort =
-        sodium.status() == NutrientStatus.BELOW || sodium.status() == NutrientStatus.NOT_ASSURED;
+        sodium.status() == NutrientStatus.BELOW
+            || (sodium.status() == NutrientStatus.NOT_ASSURED && !hasSalt());
     if (!isShort || diet.items().isEmpty()) {
       return;
     }
