@@ -169,6 +169,7 @@ final class Pipeline {
     return new AdviceContext(
         asOf,
         larder,
+        new TreeMap<>(office.horses()),
         office.rations(),
         office.deliveries(),
         office.measures(),

@@ -27,7 +27,23 @@ final class NutritionGaps {
           "condition_thin_at_most",
           "condition_fat_at_least",
           "opens_within_days",
-          "meals_when_unknown");
+          "meals_when_unknown",
+          "starch_per_day_max_g_per_kg",
+          "bucket_meal_max_pct_bw",
+          "forage_share_min_pct",
+          "zn_cu_usual_low",
+          "zn_cu_usual_high",
+          "salt_per_sodium",
+          "grazing_short_hours",
+          "grazing_short_dm_pct_bw",
+          "muzzle_intake_cut_pct",
+          "soak_sugar_loss_low_pct",
+          "soak_sugar_loss_high_pct",
+          "soak_energy_loss_low_pct",
+          "soak_energy_loss_high_pct",
+          "soak_protein_loss_pct",
+          "steam_wsc_before_g_per_kg",
+          "steam_wsc_after_g_per_kg");
 
   private NutritionGaps() {}
 

@@ -163,6 +163,15 @@ class OutputsTest {
     }
     assertTrue(
         records(files, "changeover.csv").stream().noneMatch(r -> r.get("horse").equals("H12")));
+    for (CSVRecord row : records(files, "horses.csv")) {
+      if (row.get("horse").equals("H12")) {
+        assertEquals("", row.get("dm_kg"));
+        assertFalse(row.get("dm_pct_bw").isEmpty());
+      }
+    }
+    assertTrue(
+        records(files, "diets.csv").stream()
+            .noneMatch(r -> r.get("horse").equals("H12") && r.get("unit").equals("kg")));
     String horse = PageText.section(text(files, "summary.html"), "Ember (H12)");
     assertTrue(horse.contains("Vet first"), horse);
     assertFalse(horse.matches("(?s).*\\d ?(kg|lb)\\b.*"), horse);
@@ -170,6 +179,11 @@ class OutputsTest {
     for (JsonNode node : details) {
       if (node.get("horse").asString().equals("H12")) {
         assertEquals(0, node.get("proposals").get(0).get("items").size());
+        assertTrue(node.get("body_weight_kg").isNull());
+        assertTrue(node.get("after").get("dm_kg").isNull());
+        assertTrue(node.get("after").get("as_fed_kg").isNull());
+        assertTrue(node.get("after").get("portions").get(0).get("kg").isNull());
+        assertTrue(node.get("after").get("portions").get(0).get("dm_kg").isNull());
       }
     }
   }

@@ -16,6 +16,7 @@ import rickyard.core.judgement.Limit;
 import rickyard.core.judgement.Verdict;
 import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.FeedingStandards;
+import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Ration;
 import rickyard.core.nutrition.WeighedMeasure;
 import rickyard.core.remedy.MassUnit;
@@ -26,6 +27,7 @@ import rickyard.core.remedy.RemedySettings;
  *
  * @param asOf the morning's day
  * @param larder lots and feeds with the values in force
+ * @param horses every horse whose row could be read, by id
  * @param rations all rations
  * @param deliveries all deliveries
  * @param measures all measures
@@ -47,6 +49,7 @@ import rickyard.core.remedy.RemedySettings;
 public record AdviceContext(
     LocalDate asOf,
     Larder larder,
+    SortedMap<String, Horse> horses,
     List<Ration> rations,
     List<Delivery> deliveries,
     List<WeighedMeasure> measures,
@@ -68,6 +71,7 @@ public record AdviceContext(
   public AdviceContext {
     requireNonNull(asOf, "asOf");
     requireNonNull(larder, "larder");
+    horses = copy(horses);
     rations = List.copyOf(rations);
     deliveries = List.copyOf(deliveries);
     measures = List.copyOf(measures);

@@ -66,6 +66,7 @@ final class CallWords {
       return " " + ruling.reason() + ".";
     }
     String what = largest(portions).map(p -> " on " + p.food().id()).orElse("");
+    boolean shared = line.reason().startsWith("shared bale ");
     if (line.value() == null || line.pOver() == null) {
       return " Its feed" + what + " cannot be judged yet: " + line.reason() + ".";
     }
@@ -73,8 +74,8 @@ final class CallWords {
         Locale.ROOT,
         " Its %s%s holds %s%.1f %s of %s; the limit is %s. Chance of being over, from this test"
             + " alone: %s.",
-        line.subject().equals("bucket-meal") ? "bucket meal" : "ration",
-        what,
+        line.subject().equals("bucket-meal") ? "bucket meal" : shared ? "shared bale" : "ration",
+        shared ? "" : what,
         line.high() == null ? "at least " : "",
         line.value(),
         line.unit(),

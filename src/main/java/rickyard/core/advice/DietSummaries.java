@@ -3,6 +3,7 @@ package rickyard.core.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.judgement.Limit;
@@ -21,6 +22,16 @@ final class DietSummaries {
   private DietSummaries() {}
 
   static DietSummary of(Diet diet, List<Verdict> verdicts) {
+    return of(diet, verdicts, Optional.empty());
+  }
+
+  /**
+   * The same for a horse that shares a bale: the verdicts on the bale stand beside its own.
+   *
+   * @param herd what it shares and with whom
+   */
+  static DietSummary of(Diet diet, List<Verdict> verdicts, Optional<Herd> herd) {
+    List<BaleVerdict> bales = herd.map(Herd::verdicts).orElse(List.of());
     Optional<Measured> nsc = bounded(diet, AnalyteCode.NSC_WSC);
     Optional<Measured> esc = bounded(diet, AnalyteCode.NSC_ESC);
     return new DietSummary(
@@ -33,9 +44,13 @@ final class DietSummaries {
         grams(diet),
         diet.items().stream().map(DietSummaries::portion).toList(),
         diet.lines().values().stream().map(DietSummaries::line).toList(),
-        verdicts.stream().map(DietSummaries::limit).toList(),
-        worst(verdicts).map(DietSummaries::limit).orElse(null),
-        notes(diet));
+        Stream.concat(
+                verdicts.stream().map(DietSummaries::limit),
+                bales.stream().map(DietSummaries::limit))
+            .toList(),
+        worst(verdicts, bales),
+        Stream.concat(notes(diet).stream(), herd.stream().flatMap(h -> h.notes().stream()))
+            .toList());
   }
 
   private static Optional<Measured> bounded(Diet diet, AnalyteCode code) {
@@ -60,7 +75,8 @@ final class DietSummaries {
         portion.kgAsFed(),
         item.kgDm(),
         nsc.map(Measured::best).orElse(null),
-        nsc.map(Measured::u).orElse(null));
+        nsc.map(Measured::u).orElse(null),
+        portion.prepared());
   }
 
   private static DietLine line(NutrientLine line) {
@@ -101,11 +117,42 @@ final class DietSummaries {
    * The limit a diet stands worst against: among those of the horse's own groups, and those of all
    * horses that are not cleared.
    */
-  private static Optional<Verdict> worst(List<Verdict> verdicts) {
+  private static @Nullable LimitLine worst(List<Verdict> verdicts, List<BaleVerdict> bales) {
+    List<Verdict> all = new ArrayList<>(verdicts);
+    bales.forEach(b -> all.add(b.verdict()));
     return WorstVerdict.find(
-        verdicts.stream()
-            .filter(v -> !v.limit().group().equals(Limit.ALL) || !v.word().isCleared())
-            .toList());
+            all.stream()
+                .filter(v -> !v.limit().group().equals(Limit.ALL) || !v.word().isCleared())
+                .toList())
+        .map(
+            worst ->
+                verdicts.contains(worst)
+                    ? limit(worst)
+                    : bales.stream()
+                        .filter(b -> b.verdict().equals(worst))
+                        .map(DietSummaries::limit)
+                        .findFirst()
+                        .orElseThrow())
+        .orElse(null);
+  }
+
+  private static LimitLine limit(BaleVerdict bale) {
+    LimitLine line = limit(bale.verdict());
+    return new LimitLine(
+        line.limitId(),
+        line.group(),
+        line.subject(),
+        line.quantity(),
+        line.limit(),
+        line.unit(),
+        line.value(),
+        line.low(),
+        line.high(),
+        line.u(),
+        line.pOver(),
+        line.verdict(),
+        line.severity(),
+        bale.prefix() + line.reason());
   }
 
   /** Why, and what would settle it, said once. */

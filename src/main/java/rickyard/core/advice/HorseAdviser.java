@@ -1,38 +1,29 @@
 package rickyard.core.advice;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import rickyard.core.forage.Decision;
 import rickyard.core.judgement.HorseGroups;
 import rickyard.core.judgement.Verdict;
-import rickyard.core.judgement.Word;
 import rickyard.core.nutrition.ComingRation;
-import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.Diet;
 import rickyard.core.nutrition.Horse;
-import rickyard.core.nutrition.HorseStatus;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Ration;
 import rickyard.core.nutrition.RationAmounts;
-import rickyard.core.nutrition.Rations;
-import rickyard.core.nutrition.Replacement;
 import rickyard.core.nutrition.Requirements;
 
 /** Advises one horse at a time: a pure function of the morning's context. */
 public final class HorseAdviser {
-  private static final int LATE_PREGNANCY_MONTH = 9;
-  private static final int SOON_DAYS = 2;
   private static final double WHOLE_SHARE = 0.999;
 
   private final AdviceContext context;
+  private final Feeding feeding;
+  private final Herds herds;
   private final Reach reach;
   private final DietJudge judge;
 
@@ -46,60 +37,54 @@ public final class HorseAdviser {
             context.usePerDay(),
             context.asOf());
     this.judge = new DietJudge(context.limits(), context.whyNotJudged());
+    this.feeding = new Feeding(context);
+    this.herds = new Herds(context, feeding, judge);
   }
 
   /** The advice on a horse; whatever keeps it from being judged is said, never thrown. */
   public HorseAdvice advise(Horse horse) {
-    HorseGroups groups = groups(horse);
+    HorseGroups groups = Grouping.of(horse, context.conditions());
     List<String> problems = new ArrayList<>(context.problems().getOrDefault(horse.id(), List.of()));
     groups
         .unknown()
         .forEach(c -> problems.add("condition \"" + c + "\" is in no table; add it or correct it"));
-    Optional<Ration> ration = inForce(horse);
-    List<Portion> now = weigh(horse, ration, problems);
-    ComingRation coming = coming(horse, now, problems);
+    Optional<Ration> ration = feeding.inForce(horse);
+    List<Portion> now = feeding.weigh(horse, ration, problems);
+    ComingRation coming = feeding.coming(horse, now, problems);
     Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());
-    Optional<Acceptance> accepted =
-        ration.flatMap(
-            r ->
-                Acceptance.find(
-                    horse.id(), context.decisions(), r, context.larder(), context.asOf()));
+    Optional<Acceptance> accepted = feeding.accepted(horse, ration);
+    Seen seen = new Seen(horse, groups, requirements, herds.find(horse));
     List<Portion> then =
-        accepted
-            .map(a -> onDay(a, horse, groups, requirements, now, coming.portions()))
-            .orElse(coming.portions());
-    @Nullable DietSummary after =
-        then.isEmpty() ? null : summary(horse, groups, then, requirements);
-    @Nullable DietSummary before = before(horse, groups, ration, requirements);
+        accepted.map(a -> onDay(a, seen, now, coming.portions())).orElse(coming.portions());
+    @Nullable DietSummary after = then.isEmpty() ? null : summary(seen, then);
+    @Nullable DietSummary before = before(seen, ration);
+    List<String> changes = Changes.of(horse.id(), context, ration, coming, accepted, before, after);
     PriorityRule.Ruling ruling =
         PriorityRule.rule(
             new PriorityRule.Facts(
                 before,
-                coming.isChanged() ? summary(horse, groups, now, requirements) : before,
+                coming.isChanged() ? summary(seen, now) : before,
                 after,
                 lotLimits(groups, then),
-                isFedSoon(coming),
-                told(horse.id()),
-                then.stream().anyMatch(p -> context.turnedLots().contains(p.food().id())),
+                feeding.isFedSoon(coming),
+                Told.verdict(horse.id(), context),
+                isTurned(seen, then),
                 coming.isChanged(),
-                isWaiting(horse, groups, then, coming),
-                isLotAsked(then),
+                isWaiting(seen, then, coming),
+                isLotAsked(seen, then),
                 problems));
     RemedyFinder.Found remedies =
-        problems.isEmpty() && after != null && needsRemedy(after, lotLimits(groups, then))
-            ? new RemedyFinder(horse, groups, context, requirements, now, then, reach)
-                .find(isOldGone(horse, now))
-            : RemedyFinder.Found.NONE;
+        problems.isEmpty() && after != null ? remedies(seen, now, then, after) : NOTHING;
     return new HorseAdvice(
         horse.id(),
         horse.clientId(),
         List.copyOf(groups.groups()),
         ruling.priority(),
-        ruling.reason(),
+        reason(ruling, changes),
         CallWords.say(horse, ruling, coming, then, isAcute(horse), remedies.proposals()),
         before,
         problems.isEmpty() ? after : null,
-        changes(horse, coming, accepted, before, after),
+        changes,
         problems,
         remedies.proposals(),
         remedies.days(),
@@ -108,35 +93,61 @@ public final class HorseAdviser {
         HorseQuestions.open(horse, groups, coming, context.answered()));
   }
 
+  private static final RemedyFinder.Found NOTHING = RemedyFinder.Found.NONE;
+
+  /** A horse with all that decides how a ration of it is judged. */
+  private record Seen(
+      Horse horse, HorseGroups groups, Requirements requirements, Optional<Herd> herd) {
+
+    /** What it eats of: its own forages, and the bales it shares. */
+    Stream<String> items(List<Portion> portions) {
+      return Stream.concat(
+          portions.stream().map(p -> p.food().id()),
+          herd.stream().flatMap(h -> h.bales().stream()));
+    }
+
+    boolean hasSugarLimit() {
+      return HorseQuestions.hasSugarLimit(groups)
+          || herd.map(h -> HorseQuestions.hasSugarLimit(h.groups())).orElse(false);
+    }
+  }
+
   /**
    * The diet as it will be fed, with everything behind it; empty portions where nothing is known.
    */
   public TracedDiet trace(Horse horse) {
     List<String> problems = new ArrayList<>();
-    List<Portion> now = weigh(horse, inForce(horse), problems);
-    List<Portion> then = coming(horse, now, problems).portions();
+    List<Portion> now = feeding.weigh(horse, feeding.inForce(horse), problems);
+    List<Portion> then = feeding.coming(horse, now, problems).portions();
     Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());
     Diet diet = Diet.evaluate(horse, then, requirements, context.standards());
-    return new TracedDiet(horse, diet, judge.judge(diet, groups(horse)));
-  }
-
-  private Optional<Ration> inForce(Horse horse) {
-    return Rations.inForce(
-        context.rations().stream().filter(r -> r.horseId().equals(horse.id())).toList(),
-        context.asOf());
+    return new TracedDiet(horse, diet, judge.judge(diet, Grouping.of(horse, context.conditions())));
   }
 
   /** What is fed on the day of the changeover to an accepted remedy. */
   private List<Portion> onDay(
-      Acceptance accepted,
-      Horse horse,
-      HorseGroups groups,
-      Requirements requirements,
-      List<Portion> now,
-      List<Portion> coming) {
+      Acceptance accepted, Seen seen, List<Portion> now, List<Portion> coming) {
     List<Portion> goal = accepted.applied(coming, context.larder());
-    return new RemedyFinder(horse, groups, context, requirements, now, goal, reach)
-        .onDay(accepted.day());
+    return finder(seen, now, goal).onDay(accepted.day());
+  }
+
+  private RemedyFinder finder(Seen seen, List<Portion> now, List<Portion> then) {
+    return new RemedyFinder(
+        seen.horse(), seen.groups(), context, seen.requirements(), now, then, reach);
+  }
+
+  /** A ration of its own helps no horse that eats of a bale which does not clear. */
+  private RemedyFinder.Found remedies(
+      Seen seen, List<Portion> now, List<Portion> then, DietSummary after) {
+    if (seen.herd().map(Herd::isBaleInTheWay).orElse(false)) {
+      Herd herd = seen.herd().orElseThrow();
+      SortedSet<String> inReach = new TreeSet<>(reach.of(seen.horse().clientId(), 0).keySet());
+      return new RemedyFinder.Found(
+          List.of(herd.proposal(herds.otherBales(herd, inReach))), List.of());
+    }
+    return needsRemedy(after, lotLimits(seen.groups(), then))
+        ? finder(seen, now, then).find(feeding.isOldGone(seen.horse(), now))
+        : NOTHING;
   }
 
   /** A remedy is looked for where a limit that asks for a change is not cleared. */
@@ -146,85 +157,30 @@ public final class HorseAdviser {
         .anyMatch(l -> !l.verdict().equals("clears") && !l.verdict().equals("no-limit"));
   }
 
-  /** Whether the forage fed now is used up at the client's yard. */
-  private boolean isOldGone(Horse horse, List<Portion> now) {
-    return now.stream()
-        .filter(p -> p.asForage() && context.larder().findLot(p.food().id()).isPresent())
-        .anyMatch(
-            p ->
-                context.deliveries().stream()
-                        .filter(d -> d.clientId().equals(horse.clientId()))
-                        .filter(d -> d.lotId().equals(p.food().id()))
-                        .anyMatch(d -> d.finishedOn().isPresent())
-                    && context.deliveries().stream()
-                        .filter(d -> d.clientId().equals(horse.clientId()))
-                        .filter(d -> d.lotId().equals(p.food().id()))
-                        .allMatch(d -> d.finishedOn().isPresent()));
-  }
-
-  private HorseGroups groups(Horse horse) {
-    SortedSet<String> conditions = new TreeSet<>(horse.conditions());
-    if (horse.status() == HorseStatus.PREGNANT) {
-      conditions.add("pregnant");
-      if (horse.month().orElse(0) >= LATE_PREGNANCY_MONTH) {
-        conditions.add("pregnant-late");
-      }
-    }
-    return context.conditions().of(conditions);
-  }
-
   private static boolean isAcute(Horse horse) {
     return horse.has("laminitis-acute");
   }
 
-  private List<Portion> weigh(Horse horse, Optional<Ration> ration, List<String> problems) {
-    if (ration.isEmpty()) {
-      problems.add("no ration is on record for it on " + context.asOf());
-      return List.of();
-    }
-    RationAmounts amounts = amounts(horse, ration.get(), context.larder());
-    amounts.problems().forEach(p -> problems.add(p.words()));
-    return amounts.portions();
-  }
-
-  private RationAmounts amounts(Horse horse, Ration ration, Larder larder) {
-    return RationAmounts.of(
-        horse, ration, larder::find, context.measures(), context.asOf(), context.standards());
-  }
-
-  private ComingRation coming(Horse horse, List<Portion> now, List<String> problems) {
-    ComingRation coming =
-        ComingRation.of(
-            horse.clientId(),
-            now,
-            context.deliveries(),
-            lot -> context.larder().find(lot, ""),
-            context.asOf(),
-            context.standards());
-    coming.withoutValue().forEach(lot -> problems.add("nobody knows the dry matter of lot " + lot));
-    return coming;
-  }
-
-  private DietSummary summary(
-      Horse horse, HorseGroups groups, List<Portion> portions, Requirements requirements) {
-    Diet diet = Diet.evaluate(horse, portions, requirements, context.standards());
-    return DietSummaries.of(diet, judge.judge(diet, groups));
+  private DietSummary summary(Seen seen, List<Portion> portions) {
+    Diet diet = Diet.evaluate(seen.horse(), portions, seen.requirements(), context.standards());
+    return DietSummaries.of(diet, judge.judge(diet, seen.groups()), seen.herd());
   }
 
   /**
    * The diet that the last finished morning ended with; on a first morning the ration in force with
    * typical values, since nothing was known then.
    */
-  private @Nullable DietSummary before(
-      Horse horse, HorseGroups groups, Optional<Ration> ration, Requirements requirements) {
-    DietSummary kept = context.previous().get(horse.id());
+  private @Nullable DietSummary before(Seen seen, Optional<Ration> ration) {
+    DietSummary kept = context.previous().get(seen.horse().id());
     if (kept != null || ration.isEmpty()) {
       return kept;
     }
-    RationAmounts amounts = amounts(horse, ration.get(), context.larder().unanalysed());
+    RationAmounts amounts =
+        feeding.amounts(seen.horse(), ration.get(), context.larder().unanalysed());
+    Seen alone = new Seen(seen.horse(), seen.groups(), seen.requirements(), Optional.empty());
     return amounts.portions().isEmpty() || !amounts.isComplete()
         ? null
-        : summary(horse, groups, amounts.portions(), requirements);
+        : summary(alone, amounts.portions());
   }
 
   /** A lot's own verdict counts where that lot is all of the horse's forage. */
@@ -243,84 +199,26 @@ public final class HorseAdviser {
     return context.lotVerdicts().getOrDefault(lot, List.of());
   }
 
-  /** Whether what is judged is fed now, or the lots that are new in it open within two days. */
-  private boolean isFedSoon(ComingRation coming) {
-    LocalDate soon = context.asOf().plusDays(SOON_DAYS);
-    return !coming.isChanged()
-        || coming.replacements().stream()
-            .map(Replacement::delivery)
-            .anyMatch(
-                d ->
-                    d.openedOn().isPresent()
-                        || d.opensOn().isEmpty()
-                        || !d.opensOn().get().isAfter(soon));
+  private boolean isTurned(Seen seen, List<Portion> then) {
+    return seen.items(then).anyMatch(context.turnedLots()::contains);
   }
 
-  /** The verdict that the client was told last about this horse; null if never. */
-  private @Nullable String told(String horseId) {
-    return context.decisions().stream()
-        .filter(d -> d.kind().equals("told") && d.about().equals(horseId))
-        .filter(d -> !d.date().isAfter(context.asOf()))
-        .max(Comparator.comparing(Decision::date).thenComparing(Decision::row))
-        .map(d -> toldVerdict(d.value().strip(), horseId))
-        .orElse(null);
-  }
-
-  /** A value that is no verdict, or blank, means what the last morning said. */
-  private String toldVerdict(String value, String horseId) {
-    if (Arrays.stream(Word.values()).anyMatch(w -> w.code().equals(value))) {
-      return value;
-    }
-    DietSummary before = context.previous().get(horseId);
-    return before == null ? value : before.verdict();
-  }
-
-  private boolean isWaiting(
-      Horse horse, HorseGroups groups, List<Portion> portions, ComingRation coming) {
-    return !HorseQuestions.open(horse, groups, coming, context.answered()).isEmpty()
-        || (HorseQuestions.hasSugarLimit(groups) && isLotAsked(portions));
+  private boolean isWaiting(Seen seen, List<Portion> portions, ComingRation coming) {
+    return !HorseQuestions.open(seen.horse(), seen.groups(), coming, context.answered()).isEmpty()
+        || (seen.hasSugarLimit() && isLotAsked(seen, portions));
   }
 
   /** Whether a forage of the ration waits for an answer of the office. */
-  private boolean isLotAsked(List<Portion> portions) {
-    return portions.stream().anyMatch(p -> context.askedAbout().contains(p.food().id()));
+  private boolean isLotAsked(Seen seen, List<Portion> portions) {
+    return seen.items(portions).anyMatch(context.askedAbout()::contains);
   }
 
-  private List<String> changes(
-      Horse horse,
-      ComingRation coming,
-      Optional<Acceptance> accepted,
-      @Nullable DietSummary before,
-      @Nullable DietSummary after) {
-    List<String> changes = new ArrayList<>();
-    accepted.map(Acceptance::words).ifPresent(changes::add);
-    context.decisions().stream()
-        .filter(d -> d.kind().equals("override") && d.about().equals(horse.id()))
-        .map(
-            d ->
-                "override by "
-                    + d.by()
-                    + " on "
-                    + d.date()
-                    + ": "
-                    + d.value()
-                    + " ("
-                    + d.why()
-                    + ")")
-        .forEach(changes::add);
-    for (Replacement replacement : coming.replacements()) {
-      Delivery delivery = replacement.delivery();
-      changes.add(
-          "lot "
-              + delivery.lotId()
-              + " takes the place of "
-              + delivery.replaces().orElse("")
-              + delivery.opensOn().map(d -> " from " + d).orElse(", opening day not said")
-              + ", at equal dry matter");
-    }
-    if (before != null && after != null && !before.verdict().equals(after.verdict())) {
-      changes.add("verdict: " + before.verdict() + " before, " + after.verdict() + " now");
-    }
-    return changes;
+  /** Where only a change is news, the reason names its first cause. */
+  private static String reason(PriorityRule.Ruling ruling, List<String> changes) {
+    boolean isChange =
+        ruling.reason().startsWith("changed: ") || ruling.reason().startsWith("the ration changes");
+    return isChange && !changes.isEmpty()
+        ? ruling.reason() + "; why: " + changes.get(0)
+        : ruling.reason();
   }
 }

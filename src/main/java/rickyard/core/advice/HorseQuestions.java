@@ -15,7 +15,11 @@ final class HorseQuestions {
 
   /** Whether what it eats outside the bucket matters for a limit: pregnancy alone does not. */
   static boolean hasSugarLimit(HorseGroups groups) {
-    return groups.groups().stream().anyMatch(g -> !g.startsWith("pregnant"));
+    return hasSugarLimit(groups.groups());
+  }
+
+  static boolean hasSugarLimit(SortedSet<String> groups) {
+    return groups.stream().anyMatch(g -> !g.startsWith("pregnant"));
   }
 
   /** The questions that nobody has answered, in a fixed order. */

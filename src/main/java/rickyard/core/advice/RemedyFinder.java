@@ -180,12 +180,23 @@ final class RemedyFinder {
     IntakeRule rule = standards.intakeRule(horse);
     double floor = forageFloorKgDm();
     double today = then.stream().mapToDouble(Portion::kgDm).sum();
+    double least = Math.max(floor, leastOfAll(rule, today));
     double ceiling = Math.max(rule.usualMax() * horse.bodyWeightKg() / 100, today);
     return new IntakeRange(
-        Math.min(floor, ceiling),
+        Math.min(least, ceiling),
         ceiling,
         Math.min(floor, ceiling),
         rule.strawUsualPercent() / 100);
+  }
+
+  /**
+   * Least dry matter in all, kg: without a vet plan a donkey, a miniature, a pregnant, lactating or
+   * sick animal is given no less than today, as far as it would eat by itself.
+   */
+  private double leastOfAll(IntakeRule rule, double today) {
+    return rule.isNeverRestricted() && !horse.vetPlan()
+        ? Math.min(today, rule.adlib() / 100 * horse.bodyWeightKg())
+        : 0;
   }
 
   private List<NutrientNeed> needs() {
@@ -225,8 +236,22 @@ final class RemedyFinder {
         .map(
             a ->
                 new Portion(
-                    item(Reach.key(a.item())).food(), a.kg(), 0, a.fedAsForage(), a.meals()))
+                    item(Reach.key(a.item())).food(),
+                    a.kg(),
+                    0,
+                    a.fedAsForage(),
+                    a.meals(),
+                    prepared(Reach.key(a.item()))))
         .toList();
+  }
+
+  /** An item that is soaked or steamed today stays so. */
+  private String prepared(String key) {
+    return then.stream()
+        .filter(p -> p.food().key().equals(key))
+        .map(Portion::prepared)
+        .findFirst()
+        .orElse(Portion.DRY);
   }
 
   private ChangeoverPlan plan(Remedy remedy, boolean isOldGone) {

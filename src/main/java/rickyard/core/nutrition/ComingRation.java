@@ -105,6 +105,7 @@ public record ComingRation(
         portion.kgAsFed() * factor,
         portion.kgU() * factor,
         portion.asForage(),
-        portion.meals());
+        portion.meals(),
+        portion.prepared());
   }
 }

@@ -66,6 +66,11 @@ public record Diet(
     return new DietEvaluation(horse, portions, requirements, standards).diet();
   }
 
+  Diet withNotes(List<DietNote> said) {
+    return new Diet(
+        horseId, items, intake, lines, contents, missing, gramsPerDay, bucketMeal, energy, said);
+  }
+
   /** The line of a nutrient; every diet has them all. */
   public NutrientLine line(Nutrient nutrient) {
     return requireNonNull(lines.get(nutrient));

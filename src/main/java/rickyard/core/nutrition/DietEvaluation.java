@@ -83,17 +83,21 @@ final class DietEvaluation {
         });
     Map<Nutrient, NutrientLine> lines = lines();
     NutrientLine energy = requireNonNull(lines.get(Nutrient.DE));
-    return new Diet(
-        horse.id(),
-        items,
-        intake,
-        lines,
-        contents,
-        missing,
-        gramsPerDay(forLimits),
-        BucketMeals.largest(items, horse, forLimits, standards),
-        EnergyView.of(energy, horse, standards.settings()),
-        DietNotes.of(horse, items, intake, lines, forLimits, requirements, standards));
+    boolean mayCut = horse.vetPlan() || !intake.rule().isNeverRestricted();
+    boolean isGrassLeftOut = FedOutside.grazesUncounted(horse, items);
+    Diet diet =
+        new Diet(
+            horse.id(),
+            items,
+            intake,
+            lines,
+            contents,
+            missing,
+            gramsPerDay(forLimits),
+            BucketMeals.largest(items, horse, forLimits, standards),
+            EnergyView.of(energy, horse, standards.settings(), mayCut, isGrassLeftOut),
+            List.of());
+    return diet.withNotes(DietNotes.of(diet, horse, forLimits, requirements, standards));
   }
 
   /** Every analyte that some item knows on dry matter, and always the sugars and potassium. */
@@ -158,11 +162,20 @@ final class DietEvaluation {
       if (value != null) {
         Measured c = value.in(unit);
         double content = m.share * c.u();
-        double amount = (c.best() - mean) * m.amountU / intake.kgDm();
+        double amount = (c.best() - mean) * amountU(m, c.best() < mean) / intake.kgDm();
         variance += content * content + amount * amount;
       }
     }
     return StrictMath.sqrt(variance);
+  }
+
+  /**
+   * How far an amount may be off, kg of dry matter. Less of an item poorer than the mix is what
+   * makes the mix worse, and there cannot be less than none of it: half the amount (k = 1) is the
+   * most that counts. Without this more sugar in such an item could make a verdict better.
+   */
+  private static double amountU(Merged m, boolean isPoorer) {
+    return isPoorer ? Math.min(m.amountU, m.kgDm / 2) : m.amountU;
   }
 
   private SortedMap<AnalyteCode, Amount> gramsPerDay(

@@ -14,20 +14,35 @@ import java.util.OptionalDouble;
  */
 public record EnergyView(String code, OptionalDouble percentOfRequirement, String words) {
 
+  private static final String NEVER_CUT =
+      "; donkeys, miniatures, pregnant, lactating and sick animals are given less only with a vet"
+          + " plan";
+
   public EnergyView {
     requireNonNull(code, "code");
     requireNonNull(percentOfRequirement, "percentOfRequirement");
     requireNonNull(words, "words");
   }
 
-  static EnergyView of(NutrientLine energy, Horse horse, Settings settings) {
+  /**
+   * Reads the energy of a diet.
+   *
+   * @param mayCut whether the animal may be given less without asking a vet
+   * @param isGrassLeftOut whether it grazes and the diet does not count the grass
+   */
+  static EnergyView of(
+      NutrientLine energy, Horse horse, Settings settings, boolean mayCut, boolean isGrassLeftOut) {
     double even = settings.number("energy_even_pct");
     OptionalDouble known = energy.percentOfRequirement();
     boolean isSettled = energy.supply().isComplete() || known.orElse(0) > 100 + even;
     OptionalDouble percent = isSettled ? known : OptionalDouble.empty();
     String supply = supply(percent, even);
     String condition = condition(horse, settings);
-    return new EnergyView("energy-" + supply + "-" + condition, percent, words(supply, condition));
+    String words =
+        words(supply, condition)
+            + (condition.equals("fat") && !mayCut ? NEVER_CUT : "")
+            + (isGrassLeftOut ? "; the grass is not counted" : "");
+    return new EnergyView("energy-" + supply + "-" + condition, percent, words);
   }
 
   private static String supply(OptionalDouble percent, double even) {

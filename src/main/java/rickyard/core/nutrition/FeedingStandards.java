@@ -64,7 +64,8 @@ public record FeedingStandards(
         .orElseThrow(() -> new IllegalArgumentException("no intake rule for " + horse.type()));
   }
 
-  private boolean isProtected(Horse horse) {
+  /** Whether a horse is pregnant, lactating or has a condition that forbids restriction. */
+  public boolean isProtected(Horse horse) {
     return horse.status() == HorseStatus.PREGNANT
         || horse.status() == HorseStatus.LACTATING
         || settings.words("protected_conditions").stream().anyMatch(horse::has);

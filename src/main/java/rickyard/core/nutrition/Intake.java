@@ -11,6 +11,7 @@ import java.util.Locale;
  *
  * @param kgAsFed kg as fed per day
  * @param kgDm kg dry matter per day
+ * @param forageKgAsFed kg of forage as fed per day
  * @param forageKgDm kg dry matter of forage per day
  * @param strawKgDm kg dry matter of straw per day, part of the forage
  * @param bodyWeightKg the register's body weight
@@ -21,6 +22,7 @@ import java.util.Locale;
 public record Intake(
     double kgAsFed,
     double kgDm,
+    double forageKgAsFed,
     double forageKgDm,
     double strawKgDm,
     double bodyWeightKg,
@@ -36,18 +38,21 @@ public record Intake(
   static Intake of(List<Portion> portions, Horse horse, FeedingStandards standards) {
     double asFed = 0;
     double dm = 0;
+    double forageAsFed = 0;
     double forage = 0;
     double straw = 0;
     for (Portion portion : portions) {
       asFed += portion.kgAsFed();
       dm += portion.kgDm();
+      forageAsFed += portion.food().isForage() ? portion.kgAsFed() : 0;
       forage += portion.food().isForage() ? portion.kgDm() : 0;
       straw += portion.food().isStraw() ? portion.kgDm() : 0;
     }
     double judged = standards.settings().lowEndKg(horse);
     IntakeRule rule = standards.intakeRule(horse);
     Floor floor = floor(100 * forage / judged, rule, horse.vetPlan());
-    return new Intake(asFed, dm, forage, straw, horse.bodyWeightKg(), judged, rule, floor);
+    return new Intake(
+        asFed, dm, forageAsFed, forage, straw, horse.bodyWeightKg(), judged, rule, floor);
   }
 
   /** Where a forage share of the body weight stands; equal to a floor is above it. */
@@ -82,6 +87,11 @@ public record Intake(
     return 100 * forageKgDm / judgedWeightKg;
   }
 
+  /** Forage as fed, % of the low end of the body weight: a label's word for it, never a floor. */
+  public double forageAsFedPercentOfJudgedWeight() {
+    return 100 * forageKgAsFed / judgedWeightKg;
+  }
+
   /** Share of forage in the dry matter, 0 to 1; 0 for an empty diet. */
   public double forageShare() {
     return kgDm > 0 ? forageKgDm / kgDm : 0;
@@ -102,17 +112,18 @@ public record Intake(
     return 100 * strawShareOfForage() > rule.strawUsualPercent() * (1 + 1e-9);
   }
 
-  /** One sentence on the floor. */
+  /** One sentence on the floor, on both bases: 1.5 % as fed is less as dry matter. */
   public String words() {
     String now =
         String.format(
             Locale.ROOT,
-            "forage makes %.2f %% of body weight as dry matter",
-            foragePercentOfJudgedWeight());
+            "forage makes %.2f %% of body weight as dry matter (%.2f %% as fed)",
+            foragePercentOfJudgedWeight(),
+            forageAsFedPercentOfJudgedWeight());
     String line =
         switch (floor) {
-          case FINE -> "at or above the floor of " + percent(rule.firstFloor());
-          case WARN -> "below the floor of " + percent(rule.firstFloor());
+          case FINE -> "at or above the floor of " + percent(rule.firstFloor()) + " as dry matter";
+          case WARN -> "below the floor of " + percent(rule.firstFloor()) + " as dry matter";
           case NEEDS_VET_PLAN ->
               "below " + percent(rule.vetBelow()) + ": only with a vet plan, and none is on record";
           case REFUSE -> "below " + percent(rule.refuseBelow()) + ": too little to be proposed";

@@ -44,6 +44,14 @@ public record IntakeRule(
     }
   }
 
+  /**
+   * Whether such an animal is never given less than it eats without a vet plan: donkeys,
+   * miniatures, pregnant, lactating and sick animals.
+   */
+  public boolean isNeverRestricted() {
+    return isProtected || type == HorseType.DONKEY || type == HorseType.MINIATURE;
+  }
+
   /** The highest of the floors: below it something is said. */
   public double firstFloor() {
     return warnBelow.orElse(vetBelow);

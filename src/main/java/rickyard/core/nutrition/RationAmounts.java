@@ -131,6 +131,7 @@ public record RationAmounts(List<Portion> portions, List<AmountProblem> problems
         slot.kg.orElse(adlibDm * toAsFed),
         slot.kg.isPresent() ? 0 : adlibU * toAsFed,
         item.asForage(),
-        item.meals());
+        item.meals(),
+        item.prepared());
   }
 }

@@ -69,7 +69,11 @@ public record Settings(SortedMap<String, Setting> byName) {
 
   /** The low end of a body weight, kg: the weight itself less the error of how it was obtained. */
   public double lowEndKg(Horse horse) {
-    double error = number("weight_error_" + horse.weightBy().code() + "_pct");
-    return horse.bodyWeightKg() * (1 - error / 100);
+    return horse.bodyWeightKg() * (1 - weightErrorPercent(horse) / 100);
+  }
+
+  /** How far a body weight may be off for the way it was obtained, %. */
+  double weightErrorPercent(Horse horse) {
+    return number("weight_error_" + horse.weightBy().code() + "_pct");
   }
 }

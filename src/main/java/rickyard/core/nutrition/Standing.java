@@ -26,6 +26,17 @@ public enum Standing {
     return code;
   }
 
+  /** Inside a sentence: {@code from memory}. */
+  public String words() {
+    return switch (this) {
+      case VERIFIED -> "read in the source";
+      case SECONDARY -> "quoted in a text";
+      case COMMON_PRACTICE -> "common practice, no source";
+      case MEMORY -> "from memory";
+      case ASSUMED -> "assumed";
+    };
+  }
+
   /** The weaker of the two: what a sum of both can claim. */
   public Standing and(Standing other) {
     return compareTo(other) >= 0 ? this : other;

@@ -45,7 +45,7 @@ final class HorseTables {
         text(horse.reason()),
         text(before == null ? "" : before.verdict()),
         text(after == null ? "cannot-judge" : after.verdict()),
-        number(after == null ? null : Double.valueOf(after.dmKg())),
+        number(after == null || horse.vetFirst() ? null : Double.valueOf(after.dmKg())),
         number(after == null ? null : Double.valueOf(after.dmPercentBw())),
         number(after == null ? null : after.nscWscPercent()),
         number(uncertainty(after)),
@@ -66,11 +66,11 @@ final class HorseTables {
   static Table diets(MorningView view) {
     List<List<Field>> rows = new ArrayList<>();
     for (HorseAdvice horse : view.horses()) {
-      addDiet(rows, horse.horse(), "before", horse.before());
-      addDiet(rows, horse.horse(), "after", horse.after());
+      addDiet(rows, horse, "before", horse.before());
+      addDiet(rows, horse, "after", horse.after());
       for (Proposal proposal : horse.proposals()) {
         if (proposal.diet() != null) {
-          addDiet(rows, horse.horse(), "remedy", proposal.diet());
+          addDiet(rows, horse, "remedy", proposal.diet());
           break;
         }
       }
@@ -82,15 +82,19 @@ final class HorseTables {
         rows);
   }
 
+  /** Without a vet plan no kilograms are written, not even those of today. */
   private static void addDiet(
-      List<List<Field>> rows, String horse, String when, @Nullable DietSummary diet) {
+      List<List<Field>> rows, HorseAdvice horse, String when, @Nullable DietSummary diet) {
     if (diet == null) {
       return;
     }
     for (DietLine line : diet.lines()) {
+      if (horse.vetFirst() && line.unit().equals("kg")) {
+        continue;
+      }
       rows.add(
           List.of(
-              text(horse),
+              text(horse.horse()),
               text(when),
               text(line.nutrient()),
               text(line.unit()),

@@ -173,62 +173,65 @@ public final class SummaryJson {
     text(node, "horse", horse.horse());
     HorseFacts facts = view.horseFacts().get(horse.horse());
     if (facts != null) {
-      facts(node, facts);
+      facts(node, facts, horse.vetFirst());
     }
     node.put("vet_first", horse.vetFirst());
     node.put("affected", horse.affected());
     text(node, "say", horse.say());
     words(node.putArray("changes"), horse.changes());
     words(node.putArray("problems"), horse.problems());
-    diet(node, "before", horse.before());
-    diet(node, "after", horse.after());
+    diet(node, "before", horse.before(), horse.vetFirst());
+    diet(node, "after", horse.after(), horse.vetFirst());
     ArrayNode proposals = node.putArray("proposals");
     horse.proposals().forEach(proposal -> proposal(proposals.addObject(), proposal));
     words(node.putArray("open_questions"), horse.questions().stream().map(q -> q.id()).toList());
   }
 
-  private static void facts(ObjectNode node, HorseFacts facts) {
+  /** Without a vet plan nothing is written from which a ration could be weighed out. */
+  private static void facts(ObjectNode node, HorseFacts facts, boolean vetFirst) {
     text(node, "name", facts.name());
     text(node, "type", facts.type());
     text(node, "status", facts.status());
-    number(node, "body_weight_kg", Double.valueOf(facts.bodyWeightKg()));
+    number(node, "body_weight_kg", vetFirst ? null : Double.valueOf(facts.bodyWeightKg()));
     text(node, "weight_by", facts.weightBy());
     number(node, "body_condition", facts.bodyCondition());
     text(node, "conditions", facts.conditions());
   }
 
-  private static void diet(ObjectNode parent, String name, @Nullable DietSummary diet) {
+  private static void diet(
+      ObjectNode parent, String name, @Nullable DietSummary diet, boolean vetFirst) {
     if (diet == null) {
       parent.putNull(name);
       return;
     }
     ObjectNode node = parent.putObject(name);
     text(node, "verdict", diet.verdict());
-    number(node, "as_fed_kg", Double.valueOf(diet.asFedKg()));
-    number(node, "dm_kg", Double.valueOf(diet.dmKg()));
+    number(node, "as_fed_kg", vetFirst ? null : Double.valueOf(diet.asFedKg()));
+    number(node, "dm_kg", vetFirst ? null : Double.valueOf(diet.dmKg()));
     number(node, "dm_pct_bw", Double.valueOf(diet.dmPercentBw()));
     number(node, "nsc_wsc_pct_dm", diet.nscWscPercent());
     number(node, "nsc_wsc_u", diet.nscWscU());
     number(node, "nsc_esc_pct_dm", diet.nscEscPercent());
     number(node, "nsc_g_per_day", diet.nscGrams());
     ArrayNode portions = node.putArray("portions");
-    diet.portions().forEach(portion -> portion(portions.addObject(), portion));
+    diet.portions().forEach(portion -> portion(portions.addObject(), portion, vetFirst));
     ArrayNode limits = node.putArray("limits");
     diet.limits().forEach(limit -> limit(limits.addObject(), limit));
     ArrayNode notes = node.putArray("notes");
     diet.notes().forEach(note -> note(notes.addObject(), note));
   }
 
-  private static void portion(ObjectNode node, PortionLine portion) {
+  private static void portion(ObjectNode node, PortionLine portion, boolean vetFirst) {
     text(node, "item", portion.item());
     text(node, "batch", portion.batch());
     text(node, "name", portion.name());
     text(node, "role", portion.role());
     node.put("as_forage", portion.asForage());
-    number(node, "kg", Double.valueOf(portion.kg()));
-    number(node, "dm_kg", Double.valueOf(portion.dmKg()));
+    number(node, "kg", vetFirst ? null : Double.valueOf(portion.kg()));
+    number(node, "dm_kg", vetFirst ? null : Double.valueOf(portion.dmKg()));
     number(node, "nsc_wsc_pct_dm", portion.nscPercent());
     number(node, "nsc_wsc_u", portion.nscU());
+    text(node, "prepared", portion.prepared());
   }
 
   private static void limit(ObjectNode node, LimitLine limit) {
@@ -260,7 +263,7 @@ public final class SummaryJson {
     text(node, "why", proposal.why());
     ArrayNode items = node.putArray("items");
     proposal.items().forEach(item -> item(items.addObject(), item));
-    diet(node, "diet", proposal.diet());
+    diet(node, "diet", proposal.diet(), false);
   }
 
   private static void item(ObjectNode node, ProposalItem item) {

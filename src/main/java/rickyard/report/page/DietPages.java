@@ -190,7 +190,8 @@ public final class DietPages {
     String id = Harmless.line(portion.item());
     String name = Harmless.line(portion.name());
     String batch = portion.batch().isBlank() ? "" : ", batch " + Harmless.line(portion.batch());
-    return (name.isEmpty() || name.equals(id) ? id : name + " (" + id + ")") + batch;
+    String how = portion.prepared().equals("dry") ? "" : ", " + Harmless.line(portion.prepared());
+    return (name.isEmpty() || name.equals(id) ? id : name + " (" + id + ")") + batch + how;
   }
 
   private static String amount(@Nullable PortionLine portion, boolean vetFirst, Mass mass) {

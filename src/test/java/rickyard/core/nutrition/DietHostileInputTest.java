@@ -48,6 +48,37 @@ class DietHostileInputTest {
     assertThrows(IllegalArgumentException.class, () -> Portion.of(lot, kg, true));
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.MIN_VALUE, 1e-300, 1e-9, 1e6, 1e12})
+  void anAmountBeyondAllSenseGivesFiniteFiguresAndNoCrash(double kg) {
+    Foodstuff lot =
+        Foods.of("a", "grass-hay").with(AnalyteCode.WSC, 9, 1).with(AnalyteCode.STARCH, 1, 1).lot();
+    Foodstuff oats = Foods.of("o", "concentrate").with(AnalyteCode.STARCH, 50, 1).feed();
+    Diet diet =
+        diet(
+            Horses.adult(500).build(),
+            new Portion(lot, kg, kg, true, OptionalInt.empty()),
+            Portion.of(oats, kg, false));
+    for (Nutrient nutrient : Nutrient.values()) {
+      Amount supply = diet.line(nutrient).supply();
+      assertTrue(Double.isFinite(supply.best()) && Double.isFinite(supply.u()), nutrient::code);
+    }
+    assertTrue(diet.notes().stream().noneMatch(n -> n.words().contains("NaN")));
+  }
+
+  @Test
+  void aThousandItemsAreSummedOnceEach() {
+    Portion[] portions = new Portion[1000];
+    for (int i = 0; i < portions.length; i++) {
+      portions[i] =
+          Portion.of(
+              Foods.of("i" + i, "grass-hay").dm(100).with(AnalyteCode.CU, 10, 1).lot(), 0.01, true);
+    }
+    NutrientLine copper = diet(Horses.adult(500).build(), portions).line(Nutrient.CU);
+    assertEquals(100, copper.supply().best(), 1e-9);
+    assertEquals(0.01 * Math.sqrt(1000), copper.supply().u(), 1e-12);
+  }
+
   @Test
   void noMealsAreRefused() {
     Foodstuff lot = Foods.of("a", "grass-hay").lot();

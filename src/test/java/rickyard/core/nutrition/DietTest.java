@@ -48,6 +48,23 @@ class DietTest {
   }
 
   @Test
+  void thereCannotBeLessThanNoneOfAPoorItem() {
+    // 0.2 kg ± 2 kg of poor hay beside 6 kg of 9.2 %: at most half of it (k = 1) may be missing
+    Foodstuff rich = Foods.of("r", "grass-hay").dm(100).with(AnalyteCode.NSC_WSC, 9.2, 0).lot();
+    Foodstuff poor = Foods.of("p", "grass-hay").dm(100).with(AnalyteCode.NSC_WSC, 3, 0).lot();
+    Portion some = new Portion(poor, 0.2, 2, true, OptionalInt.empty());
+    Measured nsc =
+        diet(horse(), Portion.of(rich, 6, true), some).content(AnalyteCode.NSC_WSC).orElseThrow();
+    assertEquals(9, nsc.best(), 1e-12);
+    assertEquals(6 * 0.1 / 6.2, nsc.u(), 1e-12);
+    // more of a rich item has no such bound: (9.2 - 3.2) x 2 / 6.2
+    Portion much = new Portion(rich, 0.2, 2, true, OptionalInt.empty());
+    Measured other =
+        diet(horse(), Portion.of(poor, 6, true), much).content(AnalyteCode.NSC_WSC).orElseThrow();
+    assertEquals(6 * 2 / 6.2, other.u(), 1e-9);
+  }
+
+  @Test
   void oneLotFedTwiceKeepsItsWholeUncertainty() {
     Foodstuff lot = hay("a", 14, 1).lot();
     Diet diet = diet(horse(), Portion.of(lot, 4, true), Portion.of(lot, 5, true));

@@ -25,6 +25,7 @@ final class Horses {
   private OptionalInt meals = OptionalInt.of(2);
   private boolean vetPlan;
   private OptionalDouble grazing = OptionalDouble.of(0);
+  private boolean muzzle;
   private Extras extras = Extras.NONE;
   private String herd = "";
 
@@ -91,6 +92,11 @@ final class Horses {
     return this;
   }
 
+  Horses muzzled() {
+    muzzle = true;
+    return this;
+  }
+
   Horses extras(Extras value) {
     extras = value;
     return this;
@@ -121,7 +127,7 @@ final class Horses {
         meals,
         vetPlan,
         grazing,
-        false,
+        muzzle,
         extras,
         herd,
         Optional.empty(),
