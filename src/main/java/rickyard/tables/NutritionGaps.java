@@ -27,7 +27,9 @@ final class NutritionGaps {
           "condition_thin_at_most",
           "condition_fat_at_least",
           "opens_within_days",
-          "meals_when_unknown");
+          "meals_when_unknown",
+          "de_large_difference",
+          "growth_off_curve_pct");
 
   private NutritionGaps() {}
 

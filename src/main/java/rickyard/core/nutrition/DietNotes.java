@@ -43,9 +43,9 @@ final class DietNotes {
     out.ratio(Objects.requireNonNull(lines.get(Nutrient.CA_P)), standards.settings());
     out.meals(horse, items);
     out.standIns(forLimits);
-    if (!requirements.stage().gap().isEmpty()) {
-      out.note("no-requirement", "", "no requirement: " + requirements.stage().gap());
-    }
+    out.notes.addAll(RequirementNotes.of(horse, requirements, standards));
+    out.notes.addAll(OtherSources.of(horse, requirements, lines, intake, standards));
+    out.notes.addAll(EnergyComparison.notes(items, standards));
     return List.copyOf(out.notes);
   }
 
