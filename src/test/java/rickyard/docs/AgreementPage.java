@@ -15,8 +15,8 @@ import rickyard.core.nutrition.RequirementChecks;
 import rickyard.core.nutrition.RequirementChecks.Check;
 
 /**
- * {@code docs/requirement-agreement.md}: how the requirements agree with the check values, by what a
- * value can prove and by class, and every exception.
+ * {@code docs/requirement-agreement.md}: how the requirements agree with the check values, by what
+ * a value can prove and by class, and every exception.
  */
 final class AgreementPage {
   private final List<Check> checks = RequirementChecks.all();
@@ -119,9 +119,6 @@ final class AgreementPage {
   }
 
   private static String figure(double value) {
-    return new BigDecimal(value)
-        .round(new MathContext(5))
-        .stripTrailingZeros()
-        .toPlainString();
+    return new BigDecimal(value).round(new MathContext(5)).stripTrailingZeros().toPlainString();
   }
 }

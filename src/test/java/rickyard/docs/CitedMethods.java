@@ -40,8 +40,10 @@ public final class CitedMethods {
             .flatMap(c -> c.getMethods().stream())
             .flatMap(CitedMethods::of)
             .distinct()
-            .sorted(Comparator.comparing(Cited::method).thenComparing(Cited::source)
-                .thenComparing(Cited::locator))
+            .sorted(
+                Comparator.comparing(Cited::method)
+                    .thenComparing(Cited::source)
+                    .thenComparing(Cited::locator))
             .toList();
   }
 

@@ -6,7 +6,9 @@ import java.util.Objects;
 import org.apache.commons.csv.CSVRecord;
 import rickyard.docs.CitedMethods.Cited;
 
-/** {@code docs/formulas.md}: every formula with its source, how well that is known, and the place. */
+/**
+ * {@code docs/formulas.md}: every formula with its source, how well that is known, and the place.
+ */
 final class FormulasPage {
   private final Map<String, CSVRecord> sources = Sheets.sources();
 

@@ -36,8 +36,7 @@ final class Sheets {
     try (Stream<Path> files = Files.walk(CONFIG)) {
       files
           .filter(p -> p.toString().endsWith(".csv") && !p.endsWith("sources.csv"))
-          .forEach(
-              p -> sheets.put(CONFIG.relativize(p).toString().replace('\\', '/'), rows(p)));
+          .forEach(p -> sheets.put(CONFIG.relativize(p).toString().replace('\\', '/'), rows(p)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -52,8 +51,7 @@ final class Sheets {
 
   private static List<CSVRecord> rows(Path file) {
     try (CSVParser parser =
-        CSVParser.parse(
-            new StringReader(Files.readString(file, StandardCharsets.UTF_8)), FORMAT)) {
+        CSVParser.parse(new StringReader(Files.readString(file, StandardCharsets.UTF_8)), FORMAT)) {
       return parser.getRecords();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

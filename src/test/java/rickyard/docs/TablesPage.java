@@ -8,7 +8,9 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 
-/** {@code docs/tables.md}: every table with what its rows rest on, and every source with its use. */
+/**
+ * {@code docs/tables.md}: every table with what its rows rest on, and every source with its use.
+ */
 final class TablesPage {
   /** Words to read reports with; they hold no figure that a diet or a verdict rests on. */
   private static final Set<String> DICTIONARY =

@@ -124,8 +124,7 @@ class NutritionTablesTest {
         "requirements-2007/energy-protein.csv",
         "life,level,from_month,to_month,nutrient,driver,coefficient,source,locator,status",
         "work,very-heavy,,,CP,bw,1.44,s7,as the text is quoted,secondary");
-    RequirementTables tables =
-        NutritionTables.load(Optional.of(office)).standards().requirements();
+    RequirementTables tables = NutritionTables.load(Optional.of(office)).standards().requirements();
 
     List<Double> base =
         tables.termsOf(Nutrient.CP, new LifeStage("work", "very-heavy", 0, "")).stream()

@@ -107,8 +107,7 @@ class BeyondTheTablesTest {
 
   @Test
   void lateLactationIsEnclosedByElevatedMaintenanceAndMonthSix() {
-    Requirements dry =
-        needs(Horses.adult(500).status(HorseStatus.MAINTENANCE, Level.ELEVATED));
+    Requirements dry = needs(Horses.adult(500).status(HorseStatus.MAINTENANCE, Level.ELEVATED));
     Requirements six = needs(mare(HorseStatus.LACTATING, 6));
     needs(mare(HorseStatus.LACTATING, 8))
         .byNutrient()

@@ -126,7 +126,7 @@ public record CheckRow(
 
   /** Whether the row is of a horse and not of needs per kg, steps or contents. */
   public boolean isOfOneWeight() {
-    return unit.endsWith("/d") && !unit.contains("BW") || unit.equals("kg");
+    return (unit.endsWith("/d") && !unit.contains("BW")) || unit.equals("kg");
   }
 
   boolean isKnownMismatch() {

@@ -32,9 +32,7 @@ final class CheckedHorses {
     double kg = Growth.weightKg(row.matureKg(), age, standards.requirements());
     int comma = row.detail().indexOf(',');
     Level level =
-        comma < 0
-            ? Level.NONE
-            : work(row.detail().substring(comma + 2).replace(" exercise", ""));
+        comma < 0 ? Level.NONE : work(row.detail().substring(comma + 2).replace(" exercise", ""));
     return Horses.adult(kg).mature(row.matureKg()).aged(age).status(HorseStatus.GROWING, level);
   }
 

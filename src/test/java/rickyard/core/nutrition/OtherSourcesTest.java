@@ -39,7 +39,8 @@ class OtherSourcesTest {
             .with(AnalyteCode.P, 0.2, 0)
             .lot();
     Requirements needs = Requirements.of(horse, Horses.DAY, standards);
-    return Diet.evaluate(horse, List.of(Portion.of(hay, 10, true)), needs, standards).notes()
+    return Diet.evaluate(horse, List.of(Portion.of(hay, 10, true)), needs, standards)
+        .notes()
         .stream()
         .filter(n -> n.code().equals("sources-differ"))
         .map(DietNote::words)
@@ -81,8 +82,7 @@ class OtherSourcesTest {
   void whatIsRefutedIsKeptAndNotSaid() {
     assertTrue(need(milking(1), Nutrient.CA).others().isEmpty());
     assertEquals(
-        1,
-        need(milking(1), Nutrient.CA).parts().stream().mapToInt(p -> p.others().size()).sum());
+        1, need(milking(1), Nutrient.CA).parts().stream().mapToInt(p -> p.others().size()).sum());
   }
 
   @Test
@@ -114,11 +114,13 @@ class OtherSourcesTest {
   /** A ceiling is disputed only for a diet that comes to the lowest of those named. */
   @Test
   void theCeilingOfSeleniumIsDisputedOnlyWhereItMatters() {
-    assertEquals(0, said(Horses.adult(500), 1.9, Foods.STANDARDS).stream().filter(w -> w.contains("SE")).count());
-    List<String> above =
-        said(Horses.adult(500), 3, Foods.STANDARDS).stream()
+    assertEquals(
+        0,
+        said(Horses.adult(500), 1.9, Foods.STANDARDS).stream()
             .filter(w -> w.contains("SE"))
-            .toList();
+            .count());
+    List<String> above =
+        said(Horses.adult(500), 3, Foods.STANDARDS).stream().filter(w -> w.contains("SE")).toList();
     assertEquals(
         List.of(
             "sources differ on the most tolerated of SE: 20.00 mg a day is used, another has 50.00"

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVRecord;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.quantity.Unit;
 import rickyard.tables.NutritionTables;
@@ -30,7 +29,9 @@ public final class RequirementChecks {
     /** Coefficients are printed to four digits: that much of the last half digit is theirs. */
     private static final double DIGITS = 0.02;
 
-    /** Whether nothing excuses it; a mismatch that the reference names and ours has not is settled. */
+    /**
+     * Whether nothing excuses it; a mismatch that the reference names and ours has not is settled.
+     */
     public boolean mustAgree() {
       return exception.map(e -> e.kind().equals("settled")).orElse(true);
     }
@@ -62,17 +63,14 @@ public final class RequirementChecks {
   public static List<Check> all() {
     Map<String, Listed> exceptions = exceptions();
     return CheckRow.all().stream()
-        .map(
-            row ->
-                new Check(row, ours(row), Optional.ofNullable(exceptions.get(row.key()))))
+        .map(row -> new Check(row, ours(row), Optional.ofNullable(exceptions.get(row.key()))))
         .toList();
   }
 
   static Map<String, Listed> exceptions() {
     return CheckRow.read("requirement-exceptions.csv").stream()
         .collect(
-            Collectors.toMap(
-                CheckRow::keyOf, r -> new Listed(r.get("kind"), r.get("reason"))));
+            Collectors.toMap(CheckRow::keyOf, r -> new Listed(r.get("kind"), r.get("reason"))));
   }
 
   private static Optional<Double> ours(CheckRow row) {
@@ -178,7 +176,8 @@ public final class RequirementChecks {
       return STANDARDS.settings().number("ca_p_warn_below");
     }
     String[] words = row.detail().split(" ", -1);
-    Horses before = words[4].equals("month") ? mare(500, Integer.parseInt(words[5])) : Horses.adult(500);
+    Horses before =
+        words[4].equals("month") ? mare(500, Integer.parseInt(words[5])) : Horses.adult(500);
     return 100 * (need(row, mare(500, Integer.parseInt(words[2]))) / need(row, before) - 1);
   }
 }

@@ -47,8 +47,7 @@ class RequirementReferenceTest {
   @MethodSource("listed")
   void aListedExceptionDoesNotAgree(Check check) {
     assertFalse(check.agrees(), check::toString);
-    assertEquals(
-        check.exception().orElseThrow().kind().equals("not-held"), check.got().isEmpty());
+    assertEquals(check.exception().orElseThrow().kind().equals("not-held"), check.got().isEmpty());
   }
 
   @Test
@@ -63,9 +62,7 @@ class RequirementReferenceTest {
   void everyRowMarkedAsAMismatchIsListed() {
     assertEquals(
         List.of(),
-        ALL.stream()
-            .filter(c -> c.row().isKnownMismatch() && c.exception().isEmpty())
-            .toList());
+        ALL.stream().filter(c -> c.row().isKnownMismatch() && c.exception().isEmpty()).toList());
   }
 
   @Test
