@@ -3,13 +3,10 @@ package rickyard.docs;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import rickyard.core.nutrition.CheckRow;
 import rickyard.core.nutrition.RequirementChecks;
 import rickyard.core.nutrition.RequirementChecks.Check;
@@ -32,33 +29,34 @@ final class AgreementPage {
         Only the first line below is evidence from outside. A recalled value and a recalled equation are one memory; a value that an equation was fitted to, or that was computed from it, agrees by construction and only holds that nothing changes unseen.
 
         """);
-    Function<Check, String> evidence =
-        c -> c.row().evidence().ordinal() + "\n" + c.row().evidence().words();
-    page.append(table("what the value is", evidence));
+    List<String> kinds = Arrays.stream(CheckRow.Evidence.values()).map(e -> e.words()).toList();
+    page.append(table("what the value is", kinds, c -> c.row().evidence().words(), checks));
     page.append("\nBy class, all kinds of values:\n\n");
-    page.append(table("class", c -> c.row().group()));
+    page.append(byClass(checks));
     page.append("\nBy class, values printed in a source only:\n\n");
     page.append(
-        table("class", c -> c.row().group(), c -> c.row().evidence() == CheckRow.Evidence.PRINTED));
+        byClass(
+            checks.stream()
+                .filter(c -> c.row().evidence() == CheckRow.Evidence.PRINTED)
+                .toList()));
     page.append(edge());
     page.append(exceptions());
     return page.toString();
   }
 
-  private String table(String head, Function<Check, String> group) {
-    return table(head, group, c -> true);
+  private static String byClass(List<Check> which) {
+    List<String> classes = which.stream().map(c -> c.row().group()).distinct().sorted().toList();
+    return table("class", classes, c -> c.row().group(), which);
   }
 
-  private String table(String head, Function<Check, String> group, Predicate<Check> which) {
+  private static String table(
+      String head, List<String> names, Function<Check, String> group, List<Check> which) {
     StringBuilder rows = new StringBuilder("| " + head + " | rows | agree | listed below | % |\n");
     rows.append("|---|---|---|---|---|\n");
-    Map<String, List<Check>> groups =
-        checks.stream()
-            .filter(which)
-            .collect(Collectors.groupingBy(group, TreeMap::new, Collectors.toList()));
-    groups.forEach((name, of) -> rows.append(line(name.replaceFirst("^.*\\n", ""), of)));
-    return rows.append(line("all", groups.values().stream().flatMap(List::stream).toList()))
-        .toString();
+    for (String name : names) {
+      rows.append(line(name, which.stream().filter(c -> group.apply(c).equals(name)).toList()));
+    }
+    return rows.append(line("all", which)).toString();
   }
 
   private static String line(String name, List<Check> of) {
