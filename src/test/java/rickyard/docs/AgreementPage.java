@@ -36,9 +36,7 @@ final class AgreementPage {
     page.append("\nBy class, values printed in a source only:\n\n");
     page.append(
         byClass(
-            checks.stream()
-                .filter(c -> c.row().evidence() == CheckRow.Evidence.PRINTED)
-                .toList()));
+            checks.stream().filter(c -> c.row().evidence() == CheckRow.Evidence.PRINTED).toList()));
     page.append(edge());
     page.append(exceptions());
     return page.toString();
