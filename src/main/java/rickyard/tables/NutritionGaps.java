@@ -43,7 +43,9 @@ final class NutritionGaps {
           "soak_energy_loss_high_pct",
           "soak_protein_loss_pct",
           "steam_wsc_before_g_per_kg",
-          "steam_wsc_after_g_per_kg");
+          "steam_wsc_after_g_per_kg",
+          "de_large_difference",
+          "growth_off_curve_pct");
 
   private NutritionGaps() {}
 

@@ -49,7 +49,12 @@ final class NutritionRows {
         row.oneOf("per", List.of("% DM", "mg/kg DM", "IU/kg DM", "Mcal/kg DM", "IU/kg BW"));
     return Optional.of(
         new Tolerance(
-            row.analyte(), row.number("max"), per.endsWith("BW"), row.yes("alarm"), row.source()));
+            row.analyte(),
+            row.number("max"),
+            per.endsWith("BW"),
+            row.yes("alarm"),
+            row.source(),
+            row.others()));
   }
 
   static Optional<IntakeRule> intake(Row row) {
@@ -89,6 +94,6 @@ final class NutritionRows {
   static Optional<Setting> setting(Row row) {
     String text = row.cells().required("value");
     double number = text.matches("-?[0-9]+(\\.[0-9]+)?") ? Double.parseDouble(text) : Double.NaN;
-    return Optional.of(new Setting(row.text("name"), text, number, row.source()));
+    return Optional.of(new Setting(row.text("name"), text, number, row.source(), row.others()));
   }
 }

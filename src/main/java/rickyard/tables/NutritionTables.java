@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.nutrition.FeedingStandards;
+import rickyard.core.nutrition.OtherValue;
 import rickyard.core.nutrition.Settings;
 import rickyard.core.nutrition.Settings.Setting;
 import rickyard.core.nutrition.Source;
@@ -51,9 +52,11 @@ public record NutritionTables(FeedingStandards standards, List<TableFile> files)
   static final class Reading {
     private final Optional<Path> officeConfig;
     private final List<TableFile> files = new ArrayList<>();
+    private final OtherValueRows others;
 
     Reading(Optional<Path> officeConfig) {
       this.officeConfig = officeConfig;
+      this.others = new OtherValueRows(this);
     }
 
     /** Loads a file and turns its rows into values; a row with a problem is left out. */
@@ -65,9 +68,16 @@ public record NutritionTables(FeedingStandards standards, List<TableFile> files)
       files.add(file);
       List<T> made = new ArrayList<>();
       for (TableRow row : file.rows()) {
-        made.addAll(new Row(file, row).take(make));
+        made.addAll(new Row(file, row, othersOf(name, keys, row)).take(make));
       }
       return made;
+    }
+
+    private List<OtherValue> othersOf(String table, List<String> keys, TableRow row) {
+      // the table of other values has none for its own rows, and is read before it is kept
+      return table.equals(OtherValueRows.FILE)
+          ? List.of()
+          : others.of(table, keys.stream().map(row::text).toList());
     }
 
     private FeedingStandards standards(RequirementRows requirements) {
@@ -85,6 +95,7 @@ public record NutritionTables(FeedingStandards standards, List<TableFile> files)
       List<TableProblem> problems = new ArrayList<>();
       files.forEach(f -> problems.addAll(f.problems()));
       problems.addAll(NutritionGaps.in(settings, intake, kinds));
+      problems.addAll(others.unplaced());
       if (energy.isEmpty()) {
         problems.add(NutritionGaps.gap("requirements-2007/de-equation.csv", "all of its terms"));
       }
@@ -129,7 +140,7 @@ public record NutritionTables(FeedingStandards standards, List<TableFile> files)
   private static final List<String> SETTINGS = List.of("name", "value", "unit");
 
   /** A row with the source it gives to whatever is made of it. */
-  record Row(TableFile file, TableRow cells) {
+  record Row(TableFile file, TableRow cells, List<OtherValue> others) {
 
     /** The value made of the row, or a problem noted where its numbers break an invariant. */
     <T> List<T> take(Function<Row, Optional<T>> make) {

@@ -25,13 +25,13 @@ final class RequirementRows {
   private static final List<String> TERM =
       List.of("life", "level", "from_month", "to_month", "nutrient", "driver", "coefficient");
   private static final List<String> TERM_KEY =
-      List.of("life", "level", "from_month", "to_month", "nutrient", "driver", "coefficient");
+      List.of("life", "level", "from_month", "to_month", "nutrient", "driver");
   private static final List<String> PARAMETER =
       List.of("name", "life", "level", "from_month", "to_month", "value");
   private static final List<String> PARAMETER_KEY =
       List.of("name", "life", "level", "from_month", "to_month");
   private static final List<String> TERMS =
-      List.of("CONSTANT", "CP", "ADF", "NDF_LESS_ADF", "EE", "NFC", "ASH");
+      List.of("CONSTANT", "CP", "ADF", "NDF_LESS_ADF", "EE", "NFC", "ASH", "EE_OVER_5");
   private static final int LAST_MONTH = 1200;
 
   private final NutritionTables.Reading reading;
@@ -49,7 +49,8 @@ final class RequirementRows {
     List<Parameter> parameters =
         reading.rows(
             EDITION + "/parameters.csv", PARAMETER, PARAMETER_KEY, RequirementRows::parameter);
-    return new RequirementTables(EDITION, terms, parameters);
+    return new RequirementTables(
+        EDITION, terms, parameters, new OutsideRows(reading).rules(EDITION + "/outside.csv"));
   }
 
   private static Optional<RequirementTerm> term(Row row) {
@@ -66,7 +67,8 @@ final class RequirementRows {
       return Optional.empty();
     }
     return Optional.of(
-        new RequirementTerm(scope(row), nutrient.get(), driver.get(), coefficient, row.source()));
+        new RequirementTerm(
+            scope(row), nutrient.get(), driver.get(), coefficient, row.source(), row.others()));
   }
 
   private static Optional<Parameter> parameter(Row row) {
@@ -74,7 +76,7 @@ final class RequirementRows {
         new Parameter(row.text("name"), scope(row), row.number("value"), row.source()));
   }
 
-  private static Scope scope(Row row) {
+  static Scope scope(Row row) {
     return Scope.of(
         row.text("life"),
         row.text("level"),
@@ -107,6 +109,7 @@ final class RequirementRows {
             values.get(4),
             values.get(5),
             values.get(6),
+            values.get(7),
             requireNonNull(byTerm.get(TERMS.get(0))).source));
   }
 

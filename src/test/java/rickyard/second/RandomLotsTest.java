@@ -33,7 +33,7 @@ class RandomLotsTest {
   void everyVerdictOfTwoHundredLotsIsTheSame() {
     AnalysisMaker maker =
         new AnalysisMaker(UncertaintyTable.load(Optional.empty()).uncertainties());
-    var limits = JudgementTables.load(Optional.empty()).limits();
+    var rules = JudgementTables.load(Optional.empty()).lotRules();
     Draws draws = new Draws(SEED);
     for (int i = 0; i < LOTS; i++) {
       RandomSheet sheet = RandomSheet.draw(draws);
@@ -53,7 +53,7 @@ class RandomLotsTest {
       int cores = sheet.cores() > 0 ? sheet.cores() : inRegister;
       SortedMap<String, Num> contents =
           new Laboratory(books, material.code(), cores).contents(sheet.figures());
-      compare(id, LotJudge.judge(analysis, limits), contents, material != MaterialClass.HAYLAGE);
+      compare(id, LotJudge.judge(analysis, rules), contents, material != MaterialClass.HAYLAGE);
     }
     differences.assertNone();
     assertTrue(differences.compared() > 10 * LOTS, "compared " + differences.compared());

@@ -15,6 +15,10 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rickyard.core.forage.AnalyteCode;
+import rickyard.core.nutrition.Driver;
+import rickyard.core.nutrition.LifeStage;
+import rickyard.core.nutrition.Nutrient;
+import rickyard.core.nutrition.RequirementTables;
 import rickyard.core.nutrition.Standing;
 import rickyard.core.nutrition.Tolerance;
 
@@ -36,7 +40,7 @@ class NutritionTablesTest {
   @Test
   void theBuiltInTablesLoadWithoutAProblem() {
     NutritionTables tables = NutritionTables.load();
-    assertEquals(13, tables.files().size());
+    assertEquals(15, tables.files().size());
     assertTrue(tables.files().stream().allMatch(f -> f.version().matches("[1-9][0-9]*")));
   }
 
@@ -111,5 +115,67 @@ class NutritionTablesTest {
     override(
         "nutrition-settings.csv", "name,value,unit,source,locator,status", "de_preference,,,,,off");
     assertTrue(problems().contains("expected a row de_preference"), problems());
+  }
+
+  /** The key of a row of requirements is what it is for, not its number. */
+  @Test
+  void anOfficeTakesAnotherSourceByARowOfItsOwn() throws IOException {
+    override(
+        "requirements-2007/energy-protein.csv",
+        "life,level,from_month,to_month,nutrient,driver,coefficient,source,locator,status",
+        "work,very-heavy,,,CP,bw,1.44,s7,as the text is quoted,secondary");
+    RequirementTables tables = NutritionTables.load(Optional.of(office)).standards().requirements();
+
+    List<Double> base =
+        tables.termsOf(Nutrient.CP, new LifeStage("work", "very-heavy", 0, "")).stream()
+            .filter(t -> t.driver() == Driver.BW)
+            .map(RequirementTables.RequirementTerm::coefficient)
+            .toList();
+
+    assertEquals(List.of(1.44), base);
+  }
+
+  @Test
+  void everyOtherValueNamesARowThatExists() {
+    NutritionTables tables = NutritionTables.load();
+    TableFile others =
+        tables.files().stream()
+            .filter(f -> f.name().equals("other-values.csv"))
+            .findFirst()
+            .orElseThrow();
+    long placed =
+        tables.standards().requirements().terms().stream().mapToLong(t -> t.others().size()).sum()
+            + tables.standards().tolerances().stream().mapToLong(t -> t.others().size()).sum()
+            + tables.standards().settings().byName().values().stream()
+                .mapToLong(s -> s.others().size())
+                .sum();
+    long ofTheEquation =
+        others.rows().stream().filter(r -> r.text("table").endsWith("de-equation.csv")).count();
+
+    assertEquals(others.rows().size(), placed + ofTheEquation);
+    assertEquals(1, ofTheEquation);
+  }
+
+  @Test
+  void anOtherValueForNoRowIsRefused() throws IOException {
+    override(
+        "other-values.csv",
+        "table,row,value,use,words,source,locator,status",
+        "tolerances.csv,GOLD,2,say,a hope,assumed,,assumed");
+    assertTrue(
+        problems()
+            .contains(
+                "other-values.csv, row 2, column \"row\": expected the key of a row of"
+                    + " tolerances.csv, its cells joined by semicolons, found \"GOLD\""),
+        problems());
+  }
+
+  @Test
+  void aRuleThatNamesTooFewStagesIsRefused() throws IOException {
+    override(
+        "requirements-2007/outside.csv",
+        "life,level,from_month,to_month,nutrient,rule,first,second,words,source,locator,status",
+        "lactation,,7,,,between,maintenance/elevated,,only one end,assumed,,assumed");
+    assertTrue(problems().contains("this rule names 2 stages"), problems());
   }
 }

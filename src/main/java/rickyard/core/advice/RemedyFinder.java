@@ -202,7 +202,7 @@ final class RemedyFinder {
   private List<NutrientNeed> needs() {
     List<NutrientNeed> needs = new ArrayList<>();
     for (Nutrient nutrient : Nutrient.values()) {
-      OptionalDouble need = requirements.perDay(nutrient);
+      OptionalDouble need = requirements.get(nutrient).atLeast();
       if (nutrient.isSummed() && need.isPresent() && need.getAsDouble() > 0) {
         needs.add(new NutrientNeed(nutrient.code(), need.getAsDouble()));
       }

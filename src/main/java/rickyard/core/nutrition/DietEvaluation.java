@@ -230,10 +230,11 @@ final class DietEvaluation {
         tolerance
             .map(t -> OptionalDouble.of(t.perDay(nutrient, intake.kgDm(), horse.bodyWeightKg())))
             .orElseGet(OptionalDouble::empty);
+    Amount supply = tally.total();
     return NutrientLine.of(
         nutrient,
-        tally.total(),
-        requirements.perDay(nutrient),
+        supply,
+        requirements.get(nutrient).heldAgainst(supply),
         max,
         tolerance.map(Tolerance::alarms).orElse(false));
   }

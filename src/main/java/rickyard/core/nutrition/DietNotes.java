@@ -41,10 +41,9 @@ final class DietNotes {
     notes.addAll(MealNotes.of(diet, horse, settings));
     notes.addAll(standIns(forLimits));
     notes.addAll(NutrientNotes.of(diet, horse, settings));
-    if (!requirements.stage().gap().isEmpty()) {
-      notes.add(
-          new DietNote("no-requirement", "", "no requirement: " + requirements.stage().gap()));
-    }
+    notes.addAll(RequirementNotes.of(horse, requirements, standards));
+    notes.addAll(OtherSources.of(horse, requirements, diet.lines(), diet.intake(), standards));
+    notes.addAll(EnergyComparison.notes(diet.items(), standards));
     return notes;
   }
 

@@ -5,7 +5,8 @@ import java.util.Map;
 import rickyard.core.quantity.Cites;
 
 /**
- * What the coefficients of one horse are multiplied by.
+ * What the coefficients of one horse are multiplied by: parameters are those of the stage whose
+ * rows hold, age and month those of {@code months}.
  *
  * <p>Gestation goes by mature weight (also for the dry matter that the tables assume); everything
  * else by body weight now. Nothing is rounded on the way.
@@ -13,13 +14,15 @@ import rickyard.core.quantity.Cites;
 final class Drivers {
   private final RequirementTables tables;
   private final LifeStage stage;
+  private final int months;
   private final double bodyKg;
   private final double matureKg;
   private final Map<Driver, Double> protein = new EnumMap<>(Driver.class);
 
-  Drivers(Horse horse, LifeStage stage, RequirementTables tables) {
+  Drivers(Horse horse, LifeStage stage, int months, RequirementTables tables) {
     this.tables = tables;
     this.stage = stage;
+    this.months = months;
     this.bodyKg = horse.bodyWeightKg();
     this.matureKg = horse.matureWeightKg().orElse(horse.bodyWeightKg());
   }
@@ -48,8 +51,8 @@ final class Drivers {
       case CP, CP_BW -> protein(driver);
       case FETAL_GAIN -> fetalGainKg();
       case GAIN -> gainKg();
-      case GAIN_AGE -> gainKg() * stage.month();
-      case GAIN_AGE_SQUARED -> gainKg() * stage.month() * stage.month();
+      case GAIN_AGE -> gainKg() * months;
+      case GAIN_AGE_SQUARED -> gainKg() * months * months;
       case GAIN_PER_EFFICIENCY ->
           gainKg() / (parameter("gain_efficiency") * parameter("protein_digestibility"));
       case GROWTH_MAINTENANCE -> growthMaintenance();
@@ -74,11 +77,11 @@ final class Drivers {
   }
 
   private double gainKg() {
-    return Growth.dailyGainKg(matureKg, stage.month(), tables);
+    return Growth.dailyGainKg(matureKg, months, tables);
   }
 
   private double growthMaintenance() {
-    double aged = StrictMath.pow(stage.month(), parameter("maintenance_age_exponent"));
+    double aged = StrictMath.pow(months, parameter("maintenance_age_exponent"));
     return aged * bodyKg / 1000 * parameter("work_factor");
   }
 
@@ -89,7 +92,7 @@ final class Drivers {
    */
   @Cites(source = "nrc2007-recalled", locator = "conceptus, fetal growth curve")
   double fetalGainKg() {
-    double days = parameter("month_days") * stage.month();
+    double days = parameter("month_days") * months;
     double exponent = parameter("fetal_exponent");
     double birth = parameter("fetal_share") * matureKg;
     return birth * parameter("fetal_scale") * exponent * StrictMath.pow(days, exponent - 1);

@@ -105,51 +105,14 @@ public final class Foodstuffs {
   private Map<AnalyteCode, Measured> complete(FeedRole role, Map<AnalyteCode, Measured> given) {
     Map<AnalyteCode, Measured> contents = new TreeMap<>(given);
     Sugars.addSums(contents, standards.settings().number("nsc_correlation"));
-    addEnergy(role, contents);
+    if (role.isForage()) {
+      ForageEnergy.add(role.role(), contents, standards);
+    }
     if (role.silenceIsZero()) {
       addZeros(role, contents);
     }
     addTypical(role, contents);
     return contents;
-  }
-
-  private void addEnergy(FeedRole role, Map<AnalyteCode, Measured> contents) {
-    boolean reportFirst = standards.settings().text("de_preference").equals("report");
-    if (!role.isForage() || (reportFirst && contents.containsKey(AnalyteCode.DE))) {
-      return;
-    }
-    energyByFormula(role.role(), contents).ifPresent(de -> contents.put(AnalyteCode.DE, de));
-  }
-
-  private Optional<Measured> energyByFormula(String material, Map<AnalyteCode, Measured> contents) {
-    Optional<Measured> fat = orTypical(material, AnalyteCode.EE, contents);
-    Optional<Measured> ash = orTypical(material, AnalyteCode.ASH, contents);
-    if (!contents.containsKey(AnalyteCode.CP)
-        || !contents.containsKey(AnalyteCode.ADF)
-        || !contents.containsKey(AnalyteCode.NDF)
-        || fat.isEmpty()
-        || ash.isEmpty()) {
-      return Optional.empty();
-    }
-    return standards
-        .energy()
-        .of(
-            orTypical(material, AnalyteCode.CP, contents).orElseThrow(),
-            orTypical(material, AnalyteCode.ADF, contents).orElseThrow(),
-            orTypical(material, AnalyteCode.NDF, contents).orElseThrow(),
-            fat.get(),
-            ash.get(),
-            standards.settings().number("de_model_u"));
-  }
-
-  private Optional<Measured> orTypical(
-      String material, AnalyteCode code, Map<AnalyteCode, Measured> contents) {
-    return Optional.ofNullable(contents.get(code))
-        .or(
-            () ->
-                standards
-                    .findTypical(material, code)
-                    .map(t -> measured(t, Unit.PERCENT, t.mean(), t.u())));
   }
 
   private void addZeros(FeedRole role, Map<AnalyteCode, Measured> contents) {

@@ -11,24 +11,35 @@ import java.util.Optional;
  * @param edition folder name, for example {@code requirements-2007}
  * @param terms rows {@code coefficient x driver}
  * @param parameters work factors, milk yields, constants of the curves
+ * @param outside what holds where no term does
  */
 public record RequirementTables(
-    String edition, List<RequirementTerm> terms, List<Parameter> parameters) {
+    String edition,
+    List<RequirementTerm> terms,
+    List<Parameter> parameters,
+    List<OutsideRule> outside) {
 
   public RequirementTables {
     requireNonNull(edition, "edition");
     terms = List.copyOf(terms);
     parameters = List.copyOf(parameters);
+    outside = List.copyOf(outside);
   }
 
-  /** One row: so much of a nutrient per unit of the driver. */
+  /** One row: so much of a nutrient per unit of the driver, and what other sources give for it. */
   public record RequirementTerm(
-      Scope scope, Nutrient nutrient, Driver driver, double coefficient, Source source) {
+      Scope scope,
+      Nutrient nutrient,
+      Driver driver,
+      double coefficient,
+      Source source,
+      List<OtherValue> others) {
     public RequirementTerm {
       requireNonNull(scope, "scope");
       requireNonNull(nutrient, "nutrient");
       requireNonNull(driver, "driver");
       requireNonNull(source, "source");
+      others = List.copyOf(others);
       if (!Double.isFinite(coefficient)) {
         throw new IllegalArgumentException("coefficient must be finite, was " + coefficient);
       }
@@ -50,6 +61,11 @@ public record RequirementTables(
   /** The terms of a nutrient that hold for a stage, in the order of the tables. */
   public List<RequirementTerm> termsOf(Nutrient nutrient, LifeStage stage) {
     return terms.stream().filter(t -> t.nutrient() == nutrient && t.scope().holds(stage)).toList();
+  }
+
+  /** The rule for a nutrient that no term of a stage is for. */
+  Optional<OutsideRule> findOutside(Nutrient nutrient, LifeStage stage) {
+    return outside.stream().filter(r -> r.holds(nutrient, stage)).findFirst();
   }
 
   /** The first row of that name that holds for a stage. */

@@ -23,12 +23,15 @@ public record Settings(SortedMap<String, Setting> byName) {
    * @param text the cell as written
    * @param number its number; NaN where it is a word
    * @param source where it comes from
+   * @param others what other sources give for it
    */
-  public record Setting(String name, String text, double number, Source source) {
+  public record Setting(
+      String name, String text, double number, Source source, List<OtherValue> others) {
     public Setting {
       requireNonNull(name, "name");
       requireNonNull(text, "text");
       requireNonNull(source, "source");
+      others = List.copyOf(others);
     }
   }
 
