@@ -14,6 +14,7 @@ import rickyard.tables.JudgementTables;
 import rickyard.tables.NutritionTables;
 import rickyard.tables.RemedyTables;
 import rickyard.tables.SampleKindTable;
+import rickyard.tables.ShareTable;
 import rickyard.tables.TableFile;
 import rickyard.tables.TableProblem;
 import rickyard.tables.UncertaintyTable;
@@ -28,6 +29,7 @@ import rickyard.tables.UnusableTablesException;
  * @param nutrition requirements, typical values, tolerances
  * @param remedy the office's choices for proposals
  * @param sampleKinds what reports call a sample
+ * @param share how a co-op's hay is shared out
  * @param files every table read
  */
 record Tables(
@@ -37,6 +39,7 @@ record Tables(
     NutritionTables nutrition,
     RemedyTables remedy,
     SampleKindTable sampleKinds,
+    ShareTable share,
     List<TableFile> files) {
 
   Tables {
@@ -66,7 +69,9 @@ record Tables(
     files.add(remedy.table());
     SampleKindTable kinds = SampleKindTable.load(officeConfig);
     files.add(kinds.file());
-    return new Tables(dictionary, judgement, uncertainty, nutrition, remedy, kinds, files);
+    ShareTable share = ShareTable.load(officeConfig);
+    files.add(share.table());
+    return new Tables(dictionary, judgement, uncertainty, nutrition, remedy, kinds, share, files);
   }
 
   /** What each analyte is: unit, basis, digits. */

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseQuestion;
+import rickyard.core.advice.coop.Recalls;
 import rickyard.core.forage.Question;
 import rickyard.core.forage.Reopened;
 import rickyard.core.judgement.DecisionRule;
@@ -26,6 +27,7 @@ import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.OutcomeRow;
 import rickyard.report.view.QuestionRow;
+import rickyard.report.view.RecallRow;
 import rickyard.report.view.TableRowUsed;
 import rickyard.tables.TableFile;
 import rickyard.tables.TableProblem;
@@ -74,7 +76,7 @@ final class ViewMaker {
         horses(),
         questions,
         followUps(questions),
-        List.of(),
+        recalls(),
         changes(),
         inputs.registers().badRows().stream().map(BadRow::message).distinct().toList(),
         notes(),
@@ -84,6 +86,13 @@ final class ViewMaker {
         clientFacts(),
         counts(outcomes, lots),
         memory.diets().isEmpty() && memory.lots().isEmpty());
+  }
+
+  private List<RecallRow> recalls() {
+    Recalls recalls =
+        new Recalls(
+            inputs.asOf(), office.lots(), office.deliveries(), office.decisions(), advice);
+    return CoOpRows.recalls(recalls.of(memory.lots(), judged.verdicts()));
   }
 
   private List<String> notes() {
