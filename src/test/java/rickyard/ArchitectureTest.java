@@ -107,7 +107,8 @@ class ArchitectureTest {
           .resideInAPackage("rickyard.core.remedy..")
           .should()
           .onlyDependOnClassesThat()
-          .resideInAnyPackage("rickyard.core..", "java..", "org.jspecify..", "org.ojalgo..", "org.jgrapht..")
+          .resideInAnyPackage(
+              "rickyard.core..", "java..", "org.jspecify..", "org.ojalgo..", "org.jgrapht..")
           .because("optimisers are the core's only libraries");
 
   @ArchTest

@@ -73,17 +73,12 @@ final class ShareCommand implements Callable<Integer> {
     LocalDate day = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
     CoOpView view =
         OfficeShare.of(
-            folders.folders(null),
-            day,
-            units,
-            ConsoleProgress.aside(spec.commandLine().getErr()));
+            folders.folders(null), day, units, ConsoleProgress.aside(spec.commandLine().getErr()));
     PrintWriter out = spec.commandLine().getOut();
     out.print(
         json
             ? ShareList.json(view)
-            : csv
-                ? ShareList.csv(view, table == Part.SHORTAGE)
-                : ShareList.of(view, units));
+            : csv ? ShareList.csv(view, table == Part.SHORTAGE) : ShareList.of(view, units));
     out.flush();
     return Rickyard.DONE;
   }

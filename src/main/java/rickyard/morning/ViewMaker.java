@@ -90,8 +90,7 @@ final class ViewMaker {
 
   private List<RecallRow> recalls() {
     Recalls recalls =
-        new Recalls(
-            inputs.asOf(), office.lots(), office.deliveries(), office.decisions(), advice);
+        new Recalls(inputs.asOf(), office.lots(), office.deliveries(), office.decisions(), advice);
     return CoOpRows.recalls(recalls.of(memory.lots(), judged.verdicts()));
   }
 

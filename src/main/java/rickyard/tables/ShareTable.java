@@ -36,8 +36,7 @@ public final class ShareTable {
         case "sensitivity" -> ranks.put(row.required("key"), value);
         case "retest-cores" -> cores = value;
         case "retests-shown" -> shown = value;
-        default ->
-            row.problem("setting", "unknown", "sensitivity, retest-cores or retests-shown");
+        default -> row.problem("setting", "unknown", "sensitivity, retest-cores or retests-shown");
       }
     }
     if (!table.problems().isEmpty()) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rickyard.report.view.CoOpView;
 
 /**
  * A co-op with 300 kg of hay that clears, for horses that would eat 420 kg of it in a month, and
@@ -56,25 +57,25 @@ class CoOpEndToEndTest {
         "registers/lots.csv",
         "lot_id,holder,material,legume_pct,cutting,harvested_on,stock_kg,bale_kg,"
             + "price_per_tonne,for_sale,cores,sampled_on,sampled_by\n"
-            + "LOW,co-op,grass-hay,0,1,2025-07-01,300,18,200,yes,20,,\n"
+            + "CALM,co-op,grass-hay,0,1,2025-07-01,300,18,200,yes,20,,\n"
             + "NEAR,co-op,grass-hay,0,1,2025-07-01,5000,18,150,yes,12,,\n"
             + "NEW,co-op,grass-hay,0,1,2025-07-01,4000,18,,yes,12,,\n"
             + "OWN,elm,grass-hay,0,1,2025-07-01,900,18,,no,12,,\n");
     office.write(
         "registers/deliveries.csv",
         "lot_id,client_id,kg,delivered_on,replaces,opens_on,opened_on,finished_on\n"
-            + "LOW,ash,0.5,2026-03-02,,,2026-03-10,\n");
+            + "CALM,ash,0.5,2026-03-02,,,2026-03-10,\n");
     office.write(
         "registers/rations.csv",
         "horse_id,item,batch,amount,unit,fed,meals,prepared,since\n"
-            + "sage,LOW,,8,kg,forage,3,dry,2026-02-01\n"
-            + "mint,LOW,,6,kg,forage,3,dry,2026-02-01\n"
-            + "dill,LOW,,7,kg,forage,3,dry,2026-02-01\n"
+            + "sage,CALM,,8,kg,forage,3,dry,2026-02-01\n"
+            + "mint,CALM,,6,kg,forage,3,dry,2026-02-01\n"
+            + "dill,CALM,,7,kg,forage,3,dry,2026-02-01\n"
             + "rue,OWN,,7,kg,forage,3,dry,2026-02-01\n");
     office.write(
         "registers/decisions.csv",
         "date,about,kind,value,start_on,by,why\n2026-03-05,mint,told,clears,,ruth,by telephone\n");
-    office.write("inbox/low.csv", report("LOW", "Report no,V-1\n", 4.2));
+    office.write("inbox/calm.csv", report("CALM", "Report no,V-1\n", 4.2));
     office.write("inbox/near.csv", report("NEAR", "Report no,V-2\n", 9.2));
     office.write("inbox/own.csv", report("OWN", "Report no,V-3\n", 12.5));
     return office;
@@ -105,17 +106,17 @@ class CoOpEndToEndTest {
     List<Map<String, String>> rows = SmallOffice.rows(end, "share.csv");
 
     List<Map<String, String>> mint = of(rows, "mint");
-    assertTrue(mint.stream().allMatch(r -> r.get("lot").equals("LOW")), mint::toString);
+    assertTrue(mint.stream().allMatch(r -> r.get("lot").equals("CALM")), mint::toString);
     double days = mint.stream().mapToDouble(r -> Double.parseDouble(r.get("days"))).sum();
     assertEquals(30, days, 0.11, mint::toString);
     List<Map<String, String>> sage = of(rows, "sage");
-    assertEquals(List.of("LOW", ""), sage.stream().map(r -> r.get("lot")).toList());
+    assertEquals(List.of("CALM", ""), sage.stream().map(r -> r.get("lot")).toList());
     assertTrue(Double.parseDouble(sage.get(0).get("days")) < 16, sage::toString);
     assertTrue(sage.get(1).get("why").contains("no hay that clears for ID is left"));
-    assertFalse(of(rows, "dill").stream().anyMatch(r -> r.get("lot").equals("LOW")));
+    assertFalse(of(rows, "dill").stream().anyMatch(r -> r.get("lot").equals("CALM")));
     assertEquals("OWN", of(rows, "rue").get(0).get("lot"), "stays on its client's own hay");
-    assertTrue(sum(rows, "LOW") <= 300, rows::toString);
-    assertTrue(sum(rows, "LOW") > 290, rows::toString);
+    assertTrue(sum(rows, "CALM") <= 300, rows::toString);
+    assertTrue(sum(rows, "CALM") > 290, rows::toString);
     for (Map<String, String> row : rows) {
       boolean isUncleared = !row.get("group").isEmpty() && !row.get("lot").isEmpty();
       assertTrue(!isUncleared || row.get("lot_verdict").equals("clears"), row::toString);
@@ -161,15 +162,14 @@ class CoOpEndToEndTest {
     SmallOffice office = scarce();
     assertTrue(SmallOffice.rows(office.run(DAY), "recalls.csv").isEmpty());
     office.write(
-        "inbox/low-2.csv", report("LOW", "Report no,V-1\nRevision,2\nStatus,amended\n", 13));
+        "inbox/calm-2.csv", report("CALM", "Report no,V-1\nRevision,2\nStatus,amended\n", 13));
 
-    List<Map<String, String>> rows =
-        SmallOffice.rows(office.run(DAY.plusDays(1)), "recalls.csv");
+    List<Map<String, String>> rows = SmallOffice.rows(office.run(DAY.plusDays(1)), "recalls.csv");
 
     assertEquals(1, rows.size(), rows::toString);
     Map<String, String> row = rows.get(0);
     assertEquals(
-        List.of("LOW", "ash", "mint", "2026-03-02", "2026-03-05"),
+        List.of("CALM", "ash", "mint", "2026-03-02", "2026-03-05"),
         List.of(
             row.get("lot"),
             row.get("client"),
@@ -181,13 +181,40 @@ class CoOpEndToEndTest {
   }
 
   @Test
+  void whoNeedsNoClearedHayKeepsItsMixtureAndWhoCannotChewHayKeepsItsHay() {
+    SmallOffice office =
+        office(
+            horse("dill", "ash", "")
+                + horse("rue", "elm", "hypp")
+                + horse("yarrow", "elm", "dental;insulin-dysregulation"));
+    office.write(
+        "registers/rations.csv",
+        "horse_id,item,batch,amount,unit,fed,meals,prepared,since\n"
+            + "dill,NEAR,,3,kg,forage,3,dry,2026-02-01\n"
+            + "dill,CALM,,4,kg,forage,3,dry,2026-02-01\n"
+            + "rue,NEAR,,7,kg,forage,3,dry,2026-02-01\n"
+            + "yarrow,NEAR,,7,kg,forage,3,dry,2026-02-01\n");
+    CoOpView view =
+        OfficeShare.of(
+            OfficeFolders.of(folder.resolve("office")), DAY, "kg", Progress.silent());
+
+    List<String> rows =
+        view.shares().stream().map(r -> r.horse() + " " + r.lot() + " " + r.kgPerDay()).toList();
+    assertEquals(
+        List.of("yarrow  null", "dill CALM 4.0", "dill NEAR 3.0", "rue NEAR 7.0"), rows);
+    assertTrue(view.notes().stream().anyMatch(n -> n.startsWith("yarrow: no other hay")));
+    assertTrue(view.retests().stream().anyMatch(r -> r.lot().equals("NEAR")), "what it eats now");
+    assertFalse(view.retests().stream().anyMatch(r -> r.lot().equals("NEW")), "it cannot chew it");
+  }
+
+  @Test
   void anOfficeWithoutHayOfACoOpOrForSaleSharesNothing() {
     SmallOffice office = scarce();
     office.write(
         "registers/lots.csv",
         "lot_id,holder,material,legume_pct,cutting,harvested_on,stock_kg,bale_kg,"
             + "price_per_tonne,for_sale,cores,sampled_on,sampled_by\n"
-            + "LOW,ash,grass-hay,0,1,2025-07-01,300,18,,no,20,,\n"
+            + "CALM,ash,grass-hay,0,1,2025-07-01,300,18,,no,20,,\n"
             + "OWN,elm,grass-hay,0,1,2025-07-01,900,18,,no,12,,\n");
     MorningEnd end = office.run(DAY);
 

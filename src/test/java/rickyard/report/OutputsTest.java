@@ -205,14 +205,28 @@ class OutputsTest {
         new CoOpView(
             List.of(
                 new ShareRow(
-                    "H1", "L1", 8.75, 30.0, 262.5, "clears", "Lowest first.", "C1", "ID", "",
-                    List.of("L1", "L2"), "clears")),
+                    "H1",
+                    "L1",
+                    8.75,
+                    30.0,
+                    262.5,
+                    "clears",
+                    "Lowest first.",
+                    "C1",
+                    "ID",
+                    "",
+                    List.of("L1", "L2"),
+                    "clears")),
             List.of(
                 new ShortageRow(
-                    "laminitis", List.of("H2", "H3"), 500, 120.5, "Too few lots.", "2026-03-20",
+                    "laminitis",
+                    List.of("H2", "H3"),
+                    500,
+                    120.5,
+                    "Too few lots.",
+                    "2026-03-20",
                     30)),
-            List.of(
-                new RetestRow(1, "L3", List.of("ID"), 0.25, 400, 100.0, "One of four.")),
+            List.of(new RetestRow(1, "L3", List.of("ID"), 0.25, 400, 100.0, "One of four.")),
             List.of("Something was not weighed."));
     SortedMap<String, byte[]> files = Outputs.of(SampleView.empty(), coOp, ALL);
     assertEquals(

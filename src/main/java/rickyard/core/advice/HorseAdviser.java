@@ -130,7 +130,9 @@ public final class HorseAdviser {
    */
   public TracedDiet withHay(Horse horse, Set<String> out, String lot, double kgPerDay) {
     List<Portion> portions =
-        new ArrayList<>(coming(horse, weigh(horse, inForce(horse), new ArrayList<>()), new ArrayList<>()).portions());
+        new ArrayList<>(
+            coming(horse, weigh(horse, inForce(horse), new ArrayList<>()), new ArrayList<>())
+                .portions());
     portions.removeIf(p -> p.asForage() && out.contains(p.food().id()));
     portions.add(Portion.of(context.larder().find(lot, "").orElseThrow(), kgPerDay, true));
     Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());

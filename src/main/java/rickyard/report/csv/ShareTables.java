@@ -85,8 +85,7 @@ public final class ShareTables {
     List<List<Field>> rows = new ArrayList<>();
     String today = view.asOf().toString();
     coOp.retests().forEach(r -> rows.add(row(r, today, find(lots, r.lot()))));
-    Set<String> ranked =
-        coOp.retests().stream().map(RetestRow::lot).collect(Collectors.toSet());
+    Set<String> ranked = coOp.retests().stream().map(RetestRow::lot).collect(Collectors.toSet());
     view.followUps().stream()
         .filter(row -> row.kind().equals("retest") && !ranked.contains(row.about()))
         .forEach(row -> rows.add(row(row, find(lots, row.about()))));

@@ -49,8 +49,9 @@ public record CoOpPages(
   static CoOpPages of(MorningView view, CoOpView coOp) {
     Mass mass = Mass.named(view.units());
     List<ShareRow> told = coOp.shares().stream().filter(CoOpPages::isTold).toList();
-    long staying = coOp.shares().stream().map(ShareRow::horse).distinct().count()
-        - told.stream().map(ShareRow::horse).distinct().count();
+    long staying =
+        coOp.shares().stream().map(ShareRow::horse).distinct().count()
+            - told.stream().map(ShareRow::horse).distinct().count();
     return new CoOpPages(
         !coOp.hasNothing(),
         mass.unit(),

@@ -90,7 +90,9 @@ final class Eaters {
     SortedSet<String> limited = standings.limited(groups);
     Optional<String> group =
         limited.stream()
-            .min(Comparator.comparingInt((String g) -> context.share().rank(g)).thenComparing(g -> g));
+            .min(
+                Comparator.comparingInt((String g) -> context.share().rank(g))
+                    .thenComparing(g -> g));
     SortedSet<String> now =
         members.stream()
             .flatMap(m -> m.dmByLot().keySet().stream())
@@ -106,8 +108,9 @@ final class Eaters {
             may(groups, now, members),
             now,
             false);
-    if (isMixedAndClears(eater)) {
-      now.forEach(lot -> eaters.add(ofMixture(eater, lot)));
+    boolean isKept = isMixedAndClears(eater);
+    if (isKept || (limited.isEmpty() && now.size() > 1)) {
+      now.forEach(lot -> eaters.add(ofMixture(eater, lot, isKept)));
     } else {
       eaters.add(eater);
     }
@@ -118,8 +121,15 @@ final class Eaters {
       SortedSet<String> groups, SortedSet<String> now, List<Eater.Member> members) {
     SortedSet<String> lots = standings.cleared(context.larder().lots().keySet(), groups);
     lots.removeIf(lot -> !isHay(lot));
+    if (standings.isDietLimited(groups)) {
+      lots.removeIf(lot -> !now.contains(lot) && !isDietCleared(members, lot));
+    }
     List<String> toothless =
-        members.stream().map(Eater.Member::horse).filter(h -> h.has(DENTAL)).map(Horse::id).toList();
+        members.stream()
+            .map(Eater.Member::horse)
+            .filter(h -> h.has(DENTAL))
+            .map(Horse::id)
+            .toList();
     if (!toothless.isEmpty()) {
       lots.removeIf(lot -> !now.contains(lot) && !isChewable(lot));
       notes.add(
@@ -128,6 +138,24 @@ final class Eaters {
               + " cubes are not shared out");
     }
     return lots;
+  }
+
+  /** Whether all members' whole diets clear with as much dry matter of another lot. */
+  private boolean isDietCleared(List<Eater.Member> members, String lot) {
+    Foodstuff food = context.larder().find(lot, "").orElseThrow();
+    return members.stream()
+        .allMatch(
+            m ->
+                context
+                    .adviser()
+                    .withHay(
+                        m.horse(),
+                        m.dmByLot().keySet(),
+                        lot,
+                        m.kgDm() * 100 / food.dryMatter().best())
+                    .verdicts()
+                    .stream()
+                    .allMatch(v -> v.word().isCleared()));
   }
 
   private boolean isChewable(String lot) {
@@ -150,12 +178,16 @@ final class Eaters {
         && eater.members().stream()
             .map(m -> Optional.ofNullable(m.advice().after()))
             .allMatch(
-                d -> d.map(DietSummary::verdict).filter("clears"::equals).isPresent()
-                    && d.map(s -> s.portions().stream().filter(PortionLine::asForage).count() > 1)
-                        .orElse(false));
+                d ->
+                    d.map(DietSummary::verdict).filter("clears"::equals).isPresent()
+                        && d.map(
+                                s ->
+                                    s.portions().stream().filter(PortionLine::asForage).count() > 1)
+                            .orElse(false));
   }
 
-  private static Eater ofMixture(Eater eater, String lot) {
+  /** One lot of a mixture, to be kept as it is or only where it can be. */
+  private static Eater ofMixture(Eater eater, String lot, boolean isKept) {
     SortedSet<String> only = new TreeSet<>(List.of(lot));
     return new Eater(
         eater.id() + " " + lot,
@@ -164,9 +196,9 @@ final class Eaters {
         eater.group(),
         eater.rank(),
         eater.members().stream().map(m -> m.only(lot)).filter(m -> m.kgDm() > 0).toList(),
+        isKept ? only : eater.may(),
         only,
-        only,
-        true);
+        isKept);
   }
 
   /** Kg as fed per day that the horses of each client eat of each lot. */
@@ -174,7 +206,9 @@ final class Eaters {
     Map<String, SortedMap<String, Double>> use = new TreeMap<>();
     for (Eater eater : eaters) {
       SortedMap<String, Double> own = use.computeIfAbsent(eater.client(), c -> new TreeMap<>());
-      eater.members().forEach(m -> m.kgByLot().forEach((lot, kg) -> own.merge(lot, kg, Double::sum)));
+      eater
+          .members()
+          .forEach(m -> m.kgByLot().forEach((lot, kg) -> own.merge(lot, kg, Double::sum)));
     }
     return use;
   }

@@ -39,6 +39,19 @@ final class LotStandings {
     return limited;
   }
 
+  /** Whether a limit of these groups asks about the diet and none of that group about hay alone. */
+  boolean isDietLimited(Collection<String> groups) {
+    SortedSet<String> byLot = limited(groups);
+    return limits.stream()
+        .anyMatch(
+            l ->
+                l.subject() == LimitSubject.DIET
+                    && decides(l)
+                    && l.ifMissing() == IfMissing.ASK
+                    && groups.contains(l.group())
+                    && !byLot.contains(l.group()));
+  }
+
   /** Lots of these that clear for all of these groups. */
   SortedSet<String> cleared(Collection<String> lots, Set<String> groups) {
     SortedSet<String> found =
@@ -56,7 +69,9 @@ final class LotStandings {
     return found;
   }
 
-  /** Whether a lot clears every limit of these groups, and of all horses, that asks for a change. */
+  /**
+   * Whether a lot clears every limit of these groups, and of all horses, that asks for a change.
+   */
   boolean isCleared(String lot, Collection<String> groups) {
     List<Verdict> own = deciding(lot, groups);
     boolean isJudged =
@@ -69,8 +84,7 @@ final class LotStandings {
   List<Verdict> deciding(String lot, Collection<String> groups) {
     return verdicts.getOrDefault(lot, List.of()).stream()
         .filter(v -> !v.isSilent() && decides(v.limit()))
-        .filter(
-            v -> v.limit().group().equals(Limit.ALL) || groups.contains(v.limit().group()))
+        .filter(v -> v.limit().group().equals(Limit.ALL) || groups.contains(v.limit().group()))
         .toList();
   }
 

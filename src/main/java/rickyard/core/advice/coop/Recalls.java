@@ -73,7 +73,8 @@ public final class Recalls {
     List<RecallLine> lines = new ArrayList<>();
     now.forEach(
         (lot, verdicts) -> {
-          SortedMap<String, String> old = before.containsKey(lot) ? before.get(lot) : new TreeMap<>();
+          SortedMap<String, String> old =
+              before.containsKey(lot) ? before.get(lot) : new TreeMap<>();
           List<Verdict> fallen = verdicts.stream().filter(v -> isFallen(old, v)).toList();
           if (!fallen.isEmpty()) {
             clients(lot).forEach(client -> add(lot, client, old, fallen, lines));
@@ -110,7 +111,8 @@ public final class Recalls {
     List<String> horses =
         advice.stream()
             .filter(a -> a.client().equals(client) && isFed(a, lot))
-            .filter(a -> groups.contains(Limit.ALL) || a.groups().stream().anyMatch(groups::contains))
+            .filter(
+                a -> groups.contains(Limit.ALL) || a.groups().stream().anyMatch(groups::contains))
             .map(HorseAdvice::horse)
             .sorted()
             .toList();
@@ -154,9 +156,7 @@ public final class Recalls {
     if (horse.isEmpty()) {
       words.add("no horse of a group concerned is known to eat it there");
     }
-    delivery
-        .flatMap(Delivery::finishedOn)
-        .ifPresent(day -> words.add("used up on " + day));
+    delivery.flatMap(Delivery::finishedOn).ifPresent(day -> words.add("used up on " + day));
     words.add(told.map(Recalls::words).orElse("nothing on record of what was told"));
     return new RecallLine(
         lot,

@@ -29,7 +29,9 @@ record RetestOutlook(SortedSet<String> groups, SortedMap<String, Double> chances
     chances = Collections.unmodifiableSortedMap(new TreeMap<>(chances));
   }
 
-  /** What a test may say, the likelier first: the groups then cleared and how likely just that is. */
+  /**
+   * What a test may say, the likelier first: the groups then cleared and how likely just that is.
+   */
   record Outcome(SortedSet<String> cleared, double chance) {}
 
   /**
@@ -65,7 +67,9 @@ record RetestOutlook(SortedSet<String> groups, SortedMap<String, Double> chances
     return new RetestOutlook(groups, chances);
   }
 
-  /** What stands against every horse, or below a minimum, is not mended by a second test of this. */
+  /**
+   * What stands against every horse, or below a minimum, is not mended by a second test of this.
+   */
   private static boolean isNoSugarOfTheGroup(Verdict verdict) {
     return verdict.limit().group().equals(Limit.ALL) || verdict.limit().bound() != Bound.MAX;
   }
@@ -97,8 +101,8 @@ record RetestOutlook(SortedSet<String> groups, SortedMap<String, Double> chances
   }
 
   /**
-   * What the test may say. A mean that clears for one group clears for every group that allows more,
-   * so that the outcomes are nested; the groups without a chance are in none.
+   * What the test may say. A mean that clears for one group clears for every group that allows
+   * more, so that the outcomes are nested; the groups without a chance are in none.
    */
   List<Outcome> outcomes() {
     List<Double> levels = chances.values().stream().distinct().sorted().toList();

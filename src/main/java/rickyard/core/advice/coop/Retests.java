@@ -24,6 +24,9 @@ import rickyard.core.remedy.share.Sharer;
 final class Retests {
   private static final double KG_PER_GRAM = 0.001;
 
+  /** Less than this is not worth a line. */
+  private static final double LEAST_KG = 1;
+
   private final CoOpContext context;
   private final LotStandings standings;
   private final List<Eater> eaters;
@@ -64,7 +67,8 @@ final class Retests {
                 Comparator.reverseOrder())
             .thenComparing(RetestLine::lot));
     List<RetestLine> ranked = new ArrayList<>();
-    for (RetestLine line : found.subList(0, Math.min(found.size(), context.share().retestsShown()))) {
+    for (RetestLine line :
+        found.subList(0, Math.min(found.size(), context.share().retestsShown()))) {
       ranked.add(
           new RetestLine(
               ranked.size() + 1,
@@ -136,6 +140,9 @@ final class Retests {
               .mapToDouble(o -> o.chance() * freed(candidate.lot, o.cleared()))
               .sum();
     }
+    if (expected != null && expected < LEAST_KG) {
+      return Optional.empty();
+    }
     List<String> groups = List.copyOf(outlook.groups());
     return Optional.of(
         new RetestLine(0, candidate.lot, groups, chance, frees, expected, words(outlook)));
@@ -167,7 +174,12 @@ final class Retests {
   }
 
   private double fraction(String lot) {
-    return context.larder().find(lot, "").map(Foodstuff::dryMatter).map(d -> d.best() / 100).orElse(1.0);
+    return context
+        .larder()
+        .find(lot, "")
+        .map(Foodstuff::dryMatter)
+        .map(d -> d.best() / 100)
+        .orElse(1.0);
   }
 
   /** What is short of hay that clears, with one lot cleared for some groups besides. */

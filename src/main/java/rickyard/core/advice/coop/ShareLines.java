@@ -142,7 +142,9 @@ final class ShareLines {
     }
     words.add(reason(eater, place));
     boolean isUnpriced =
-        Optional.ofNullable(piles.get(place)).filter(p -> p.pricePerTonneDm().isEmpty()).isPresent();
+        Optional.ofNullable(piles.get(place))
+            .filter(p -> p.pricePerTonneDm().isEmpty())
+            .isPresent();
     if (isUnpriced) {
       words.add("its price is not known and counts as the dearest");
     }
@@ -159,8 +161,8 @@ final class ShareLines {
     }
     if (eater.limited().isEmpty()) {
       return stays
-          ? "stays: it needs no cleared hay"
-          : "what it is fed now does not last or is needed where hay must clear; it needs none";
+          ? "stays: no limit for hay alone holds for it"
+          : "what it is fed now does not last or is needed where hay must clear";
     }
     String clears = "clears for " + String.join(" and ", eater.limited());
     return (stays ? "stays: " : "")

@@ -38,9 +38,11 @@ final class Store {
   Store(CoOpContext context, List<Eater> eaters) {
     this.context = context;
     this.use = Eaters.useByClient(eaters);
-    context.larder().lots().values().forEach(this::addLot);
+    context.larder().lots().values().stream()
+        .filter(l -> !isStraw(l.id()))
+        .forEach(this::addLot);
     context.deliveries().stream()
-        .filter(d -> context.larder().findLot(d.lotId()).isPresent())
+        .filter(d -> context.larder().findLot(d.lotId()).isPresent() && !isStraw(d.lotId()))
         .filter(d -> d.finishedOn().filter(f -> !f.isAfter(context.asOf())).isEmpty())
         .filter(d -> !d.deliveredOn().isAfter(context.asOf()))
         .sorted(
@@ -55,6 +57,10 @@ final class Store {
     return lots.values().stream().anyMatch(l -> l.forSale() || l.holder().equals(CO_OP));
   }
 
+  private boolean isStraw(String lot) {
+    return context.larder().find(lot, "").filter(f -> f.isStraw() || !f.isForage()).isPresent();
+  }
+
   private void addLot(Lot lot) {
     if (lot.forSale()) {
       if (lot.stockKg().isPresent()) {
@@ -67,20 +73,27 @@ final class Store {
     }
   }
 
-  /** What is left of a delivery: what the client's horses eat per day since it was opened is off. */
+  /**
+   * What is left of a delivery: what the client's horses eat per day since it was opened is off.
+   */
   private OptionalDouble left(Delivery delivery) {
     if (delivery.kg().isEmpty()) {
       return OptionalDouble.empty();
     }
     double perDay =
         use.getOrDefault(delivery.clientId(), new TreeMap<>()).getOrDefault(delivery.lotId(), 0.0);
-    long days =
-        delivery
-            .openedOn()
-            .or(delivery::opensOn)
-            .filter(day -> day.isBefore(context.asOf()))
-            .map((LocalDate day) -> ChronoUnit.DAYS.between(day, context.asOf()))
-            .orElse(0L);
+    Optional<LocalDate> opened =
+        delivery.openedOn().or(delivery::opensOn).filter(day -> day.isBefore(context.asOf()));
+    if (opened.isPresent() && perDay == 0) {
+      notes.add(
+          "nobody eats lot "
+              + delivery.lotId()
+              + " at "
+              + delivery.clientId()
+              + " any more: what is left of it there is not known and not counted");
+      return OptionalDouble.of(0);
+    }
+    long days = opened.map(day -> ChronoUnit.DAYS.between(day, context.asOf())).orElse(0L);
     return OptionalDouble.of(Math.max(0, delivery.kg().getAsDouble() - perDay * days));
   }
 
@@ -147,7 +160,8 @@ final class Store {
     kg.forEach(
         (place, amount) ->
             grams.put(
-                place, (long) Math.floor(amount.orElseGet(() -> assumed(place)) * GRAMS_PER_KG + DUST)));
+                place,
+                (long) Math.floor(amount.orElseGet(() -> assumed(place)) * GRAMS_PER_KG + DUST)));
     return grams;
   }
 

@@ -13,8 +13,7 @@ import java.util.List;
  * @param now piles of either kind that it is fed now
  * @param needs the members, by id
  */
-record NeedClass(
-    int rank, boolean limited, BitSet open, BitSet own, BitSet now, List<Need> needs) {
+record NeedClass(int rank, boolean limited, BitSet open, BitSet own, BitSet now, List<Need> needs) {
 
   long units() {
     return needs.stream().mapToLong(Units::needed).sum();

@@ -7,8 +7,8 @@ import java.util.List;
  * hay that counts less than the least difference of price.
  *
  * <p>One unit moved around a simple cycle of the network passes each pile once at most, and at each
- * the number of changes differs by one at most: with a factor above the number of piles no saving of
- * changes outweighs a saving of price.
+ * the number of changes differs by one at most: with a factor above the number of piles no saving
+ * of changes outweighs a saving of price.
  */
 final class Prices {
   private static final double FINEST = 100;

@@ -12,9 +12,9 @@ import java.util.TreeMap;
 /**
  * Classes of needs, piles and the arcs between them.
  *
- * <p>Piles for anybody are reached through a hub that all classes with the same reach share, so that
- * arcs grow with the number of classes and of piles, not with their product. A class has arcs of its
- * own to what it is fed now and to what its client has.
+ * <p>Piles for anybody are reached through a hub that all classes with the same reach share, so
+ * that arcs grow with the number of classes and of piles, not with their product. A class has arcs
+ * of its own to what it is fed now and to what its client has.
  */
 final class ShareNetwork {
   private final MinCostFlow flow = new MinCostFlow();
@@ -88,8 +88,7 @@ final class ShareNetwork {
     for (NeedClass of : classes) {
       int node = flow.node(of.units());
       SortedMap<Integer, Integer> direct = new TreeMap<>();
-      of.direct()
-          .stream()
+      of.direct().stream()
           .forEach(
               i ->
                   direct.put(

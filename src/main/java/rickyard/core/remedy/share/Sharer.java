@@ -21,7 +21,9 @@ public final class Sharer {
     return new Dealing(problem, classes, solved).deal();
   }
 
-  /** Grams of dry matter that each rank goes without at best; ranks that lack nothing are left out. */
+  /**
+   * Grams of dry matter that each rank goes without at best; ranks that lack nothing are left out.
+   */
   public static SortedMap<Integer, Long> shortByRank(ShareProblem problem) {
     SortedMap<Integer, Long> grams = new TreeMap<>();
     coverage(problem).forEach((rank, units) -> grams.put(rank, units * Units.GRAMS));

@@ -27,8 +27,12 @@ class RetestChanceTest {
 
   @ParameterizedTest
   @CsvSource({
-    "10.4, 1.9, 0.9, 8.7", "9.4, 1.9, 0.9, 8.7", "13.0, 1.9, 0.9, 8.7", "8.5, 1.0, 1.0, 8.8",
-    "9.0, 2.0, 0.5, 11.5", "10.4, 1.9, 3.0, 8.7"
+    "10.4, 1.9, 0.9, 8.7",
+    "9.4, 1.9, 0.9, 8.7",
+    "13.0, 1.9, 0.9, 8.7",
+    "8.5, 1.0, 1.0, 8.8",
+    "9.0, 2.0, 0.5, 11.5",
+    "10.4, 1.9, 3.0, 8.7"
   })
   void equalsTheShareOfDrawsThatClear(double y, double u, double v, double threshold) {
     double chance = RetestChance.atMost(y, u, v, threshold);

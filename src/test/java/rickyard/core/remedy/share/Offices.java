@@ -62,8 +62,7 @@ final class Offices {
               isOpen ? price : OptionalDouble.of(0)));
       if (isOpen && random.nextInt(3) == 0) {
         piles.add(
-            new Pile(
-                "L" + lot, "C" + random.nextInt(clients), grams / 8, OptionalDouble.of(0)));
+            new Pile("L" + lot, "C" + random.nextInt(clients), grams / 8, OptionalDouble.of(0)));
       }
     }
     return piles;

@@ -13,8 +13,8 @@ import org.ojalgo.optimisation.Variable;
 
 /**
  * The same problem for the second solver: a linear program with a variable for each horse and each
- * pile that it may have; first what each rank lacks, one rank after the other, then the cost. A large
- * problem reaches the piles for anybody by way of one row for all who may have the same.
+ * pile that it may have; first what each rank lacks, one rank after the other, then the cost. A
+ * large problem reaches the piles for anybody by way of one row for all who may have the same.
  */
 final class PlainProgram {
   private final ShareProblem problem;
@@ -92,8 +92,7 @@ final class PlainProgram {
   private Expression gather(
       ExpressionsBasedModel model, Need need, Map<Pile, Expression> stocks, int rank) {
     Need moved =
-        new Need(
-            "", "", need.rank(), need.limited(), 0, need.may(), new java.util.TreeSet<>());
+        new Need("", "", need.rank(), need.limited(), 0, need.may(), new java.util.TreeSet<>());
     Expression gathered = model.newExpression(need.limited() + " " + need.may()).level(0);
     for (Pile pile : problem.piles()) {
       if (pile.client().isEmpty() && need.may().contains(pile.lot())) {

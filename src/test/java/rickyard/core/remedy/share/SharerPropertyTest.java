@@ -43,8 +43,7 @@ class SharerPropertyTest {
       assertTrue(from <= pile.grams(), () -> from + " g of " + pile);
     }
     for (Need need : problem.needs()) {
-      long all =
-          got.getOrDefault(need.id(), 0L) + sharing.shortGrams().getOrDefault(need.id(), 0L);
+      long all = got.getOrDefault(need.id(), 0L) + sharing.shortGrams().getOrDefault(need.id(), 0L);
       assertEquals(Units.needed(need) * Units.GRAMS, all, need.id());
     }
   }
@@ -56,8 +55,7 @@ class SharerPropertyTest {
     Sharing sharing = Sharer.share(problem);
     assertTrue(new NoBetter(problem, sharing).holds());
 
-    List<Allotment> fewer =
-        sharing.allotments().subList(1, sharing.allotments().size());
+    List<Allotment> fewer = sharing.allotments().subList(1, sharing.allotments().size());
     Allotment dropped = sharing.allotments().get(0);
     SortedMap<String, Long> without = new TreeMap<>(sharing.shortGrams());
     without.merge(dropped.need(), dropped.grams(), Long::sum);
@@ -121,8 +119,7 @@ class SharerPropertyTest {
     List<Need> needs = new ArrayList<>(problem.needs());
     needs.removeIf(n -> n.rank() == 4);
 
-    SortedMap<Integer, Long> without =
-        Sharer.shortByRank(new ShareProblem(needs, problem.piles()));
+    SortedMap<Integer, Long> without = Sharer.shortByRank(new ShareProblem(needs, problem.piles()));
     SortedMap<Integer, Long> with = Sharer.shortByRank(problem);
     with.remove(4);
 

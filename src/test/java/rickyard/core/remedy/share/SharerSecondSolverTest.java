@@ -27,8 +27,7 @@ class SharerSecondSolverTest {
     assertTrue(scarce > CASES / 4, "cases in which something is short: " + scarce);
   }
 
-  private static void assertRank(
-      ShareProblem problem, Ledgered ours, int rank, double units) {
+  private static void assertRank(ShareProblem problem, Ledgered ours, int rank, double units) {
     double total = problem.needs().stream().mapToLong(Units::needed).sum();
     assertEquals(
         units,
