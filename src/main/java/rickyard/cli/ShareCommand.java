@@ -27,14 +27,15 @@ import rickyard.report.view.CoOpView;
       "  rickyard share my-office --csv --table shortage",
       "  rickyard share my-office --json",
       "",
-      "The most sensitive horses come first, then the price. No lot is given out twice; a",
-      "horse that needs cleared hay gets no other. Nothing is written."
+      "The most sensitive horses come first, then the price. No hay is given out twice;",
+      "a horse that needs cleared hay gets no other. Nothing is written."
     })
 final class ShareCommand implements Callable<Integer> {
   /** The tables that can be asked for. */
   enum Part {
     SHARE,
-    SHORTAGE
+    SHORTAGE,
+    RETESTS
   }
 
   @Mixin private final FolderOptions folders = new FolderOptions();
@@ -45,7 +46,7 @@ final class ShareCommand implements Callable<Integer> {
   @Option(
       names = "--table",
       paramLabel = "TABLE",
-      description = "With --csv: share or shortage (default share).")
+      description = "With --csv: share, shortage or retests (default share).")
   private @Nullable Part table;
 
   @Option(names = "--json", description = "Shares, shortages, retests and notes as JSON.")
@@ -78,7 +79,7 @@ final class ShareCommand implements Callable<Integer> {
     out.print(
         json
             ? ShareList.json(view)
-            : csv ? ShareList.csv(view, table == Part.SHORTAGE) : ShareList.of(view, units));
+            : csv ? ShareList.csv(view, table == null ? Part.SHARE : table) : ShareList.of(view, units));
     out.flush();
     return Rickyard.DONE;
   }

@@ -195,13 +195,11 @@ class CoOpEndToEndTest {
             + "rue,NEAR,,7,kg,forage,3,dry,2026-02-01\n"
             + "yarrow,NEAR,,7,kg,forage,3,dry,2026-02-01\n");
     CoOpView view =
-        OfficeShare.of(
-            OfficeFolders.of(folder.resolve("office")), DAY, "kg", Progress.silent());
+        OfficeShare.of(OfficeFolders.of(folder.resolve("office")), DAY, "kg", Progress.silent());
 
     List<String> rows =
         view.shares().stream().map(r -> r.horse() + " " + r.lot() + " " + r.kgPerDay()).toList();
-    assertEquals(
-        List.of("yarrow  null", "dill CALM 4.0", "dill NEAR 3.0", "rue NEAR 7.0"), rows);
+    assertEquals(List.of("yarrow  null", "dill CALM 4.0", "dill NEAR 3.0", "rue NEAR 7.0"), rows);
     assertTrue(view.notes().stream().anyMatch(n -> n.startsWith("yarrow: no other hay")));
     assertTrue(view.retests().stream().anyMatch(r -> r.lot().equals("NEAR")), "what it eats now");
     assertFalse(view.retests().stream().anyMatch(r -> r.lot().equals("NEW")), "it cannot chew it");

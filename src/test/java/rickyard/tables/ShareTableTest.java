@@ -44,8 +44,7 @@ class ShareTableTest {
         office.resolve("share.csv"), HEAD + "sensitivity,PSSM,1.5,place,assumed,ours,assumed\n");
 
     UnusableTablesException refused =
-        assertThrows(
-            UnusableTablesException.class, () -> ShareTable.load(Optional.of(office)));
+        assertThrows(UnusableTablesException.class, () -> ShareTable.load(Optional.of(office)));
 
     assertTrue(
         String.valueOf(refused.getMessage())

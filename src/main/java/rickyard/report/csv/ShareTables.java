@@ -24,6 +24,7 @@ import rickyard.report.view.ShortageRow;
 /** How a co-op's hay is shared out, what is short, and what to test again. */
 public final class ShareTables {
   private static final double KG_PER_TONNE = 1000;
+  private static final String UNKNOWN_COST = "unknown";
 
   private ShareTables() {}
 
@@ -74,6 +75,27 @@ public final class ShareTables {
         number(Double.valueOf(row.days())));
   }
 
+  /** The tests that would free hay, alone. */
+  public static Table ranked(CoOpView coOp) {
+    return Table.of(
+        "retests.csv",
+        "rank,lot,groups,chance,frees_kg,expected_kg,cost,why",
+        coOp.retests(),
+        ShareTables::row);
+  }
+
+  private static List<Field> row(RetestRow row) {
+    return List.of(
+        count(row.rank()),
+        text(row.lot()),
+        list(row.groups()),
+        number(row.chance()),
+        number(Double.valueOf(row.freesKg())),
+        number(row.expectedKg()),
+        text(UNKNOWN_COST),
+        text(row.why()));
+  }
+
   /**
    * retests.csv: first the tests that would free hay, by what may be expected of them, then the
    * follow-ups that are tests of other lots; each with what is known of the lot, as a list to send
@@ -115,7 +137,7 @@ public final class ShareTables {
             number(row.chance()),
             number(Double.valueOf(row.freesKg())),
             number(row.expectedKg()),
-            text("unknown")));
+            text(UNKNOWN_COST)));
   }
 
   private static List<Field> join(List<Field> first, List<Field> second) {

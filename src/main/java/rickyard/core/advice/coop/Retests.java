@@ -2,8 +2,10 @@ package rickyard.core.advice.coop;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -32,6 +34,7 @@ final class Retests {
   private final List<Eater> eaters;
   private final List<Pile> piles;
   private final long shortNow;
+  private final Map<String, Double> freed = new HashMap<>();
 
   Retests(CoOpContext context, LotStandings standings, List<Eater> eaters, List<Pile> piles) {
     this.context = context;
@@ -169,8 +172,9 @@ final class Retests {
 
   /** Kg as fed of the lot that would go to horses that lack hay. */
   private double freed(String lot, Set<String> groups) {
-    long left = shortGrams(groups, lot);
-    return Math.max(0, shortNow - left) * KG_PER_GRAM / fraction(lot);
+    return freed.computeIfAbsent(
+        lot + " " + new TreeSet<>(groups),
+        key -> Math.max(0, shortNow - shortGrams(groups, lot)) * KG_PER_GRAM / fraction(lot));
   }
 
   private double fraction(String lot) {

@@ -76,14 +76,14 @@ final class Shortages {
     String hay = group.isEmpty() ? "hay" : "hay that clears for " + group;
     return String.format(
         Locale.ROOT,
-        "%.2f t of %s too little for %.0f days: %d of %d %s go without for some of them; shared"
+        "%.2f t of %s too little for %.0f days: %d of %d %s without for some of them; shared"
             + " alike it would last until %s",
         lacking / KG_PER_TONNE,
         hay,
         context.horizonDays(),
         horses.size(),
         of,
-        of == 1 ? "horse" : "horses",
+        of == 1 ? "horse goes" : horses.size() == 1 ? "horses goes" : "horses go",
         runsOut);
   }
 }

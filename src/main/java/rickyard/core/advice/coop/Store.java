@@ -38,9 +38,7 @@ final class Store {
   Store(CoOpContext context, List<Eater> eaters) {
     this.context = context;
     this.use = Eaters.useByClient(eaters);
-    context.larder().lots().values().stream()
-        .filter(l -> !isStraw(l.id()))
-        .forEach(this::addLot);
+    context.larder().lots().values().stream().filter(l -> !isStraw(l.id())).forEach(this::addLot);
     context.deliveries().stream()
         .filter(d -> context.larder().findLot(d.lotId()).isPresent() && !isStraw(d.lotId()))
         .filter(d -> d.finishedOn().filter(f -> !f.isAfter(context.asOf())).isEmpty())
