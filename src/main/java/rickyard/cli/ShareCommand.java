@@ -79,7 +79,9 @@ final class ShareCommand implements Callable<Integer> {
     out.print(
         json
             ? ShareList.json(view)
-            : csv ? ShareList.csv(view, table == null ? Part.SHARE : table) : ShareList.of(view, units));
+            : csv
+                ? ShareList.csv(view, table == null ? Part.SHARE : table)
+                : ShareList.of(view, units));
     out.flush();
     return Rickyard.DONE;
   }

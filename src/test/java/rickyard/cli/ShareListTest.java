@@ -20,16 +20,30 @@ class ShareListTest {
               row("mint", "", "", null)),
           List.of(
               new ShortageRow(
-                  "ID", List.of("sage", "mint"), 2400, 1200, "words ".repeat(30), "2026-03-31",
+                  "ID",
+                  List.of("sage", "mint"),
+                  2400,
+                  1200,
+                  "words ".repeat(30),
+                  "2026-03-31",
                   30)),
-          List.of(
-              new RetestRow(1, "=NEAR", List.of("ID"), 0.36, 120, null, "words ".repeat(30))),
+          List.of(new RetestRow(1, "=NEAR", List.of("ID"), 0.36, 120, null, "words ".repeat(30))),
           List.of("a note ".repeat(20)));
 
   private static ShareRow row(String horse, String group, String lot, Double perDay) {
     return new ShareRow(
-        horse, lot, perDay, 30.0, perDay, "borderline-under", "why", "ash", group, "",
-        List.of("X"), "clears");
+        horse,
+        lot,
+        perDay,
+        30.0,
+        perDay,
+        "borderline-under",
+        "why",
+        "ash",
+        group,
+        "",
+        List.of("X"),
+        "clears");
   }
 
   @Test

@@ -71,7 +71,9 @@ class SharerTest {
   void ofEqualsTheLastByIdGoesShort() {
     Sharing sharing =
         share(
-            List.of(need("c", 1, 500, "X", "X"), need("a", 1, 500, "X", "X"),
+            List.of(
+                need("c", 1, 500, "X", "X"),
+                need("a", 1, 500, "X", "X"),
                 need("b", 1, 500, "X", "X")),
             pile("X", 1200, 100));
 
@@ -85,7 +87,8 @@ class SharerTest {
             new ShareProblem(
                 List.of(need("a", 1, 1000, "Q", "X", "Y")),
                 List.of(
-                    new Pile("X", "", 1000, OptionalDouble.empty()), pile("Y", 1000, 250),
+                    new Pile("X", "", 1000, OptionalDouble.empty()),
+                    pile("Y", 1000, 250),
                     pile("Q", 1000, 260))));
 
     assertEquals(List.of(of("a", "Y", 1000)), sharing.allotments());
@@ -94,7 +97,13 @@ class SharerTest {
   @Test
   void oneWhoNeedsNoClearedHayStaysHoweverDear() {
     Need other =
-        new Need("o", "ash", 9, false, 1000, new TreeSet<>(Set.of("X", "Y")),
+        new Need(
+            "o",
+            "ash",
+            9,
+            false,
+            1000,
+            new TreeSet<>(Set.of("X", "Y")),
             new TreeSet<>(Set.of("X")));
 
     assertEquals(
