@@ -49,7 +49,7 @@ class ShareListTest {
   @Test
   void noLineIsWiderThanATerminal() {
     for (String units : List.of("kg", "lb")) {
-      for (String line : ShareList.of(VIEW, units).split("\\R")) {
+      for (String line : ShareList.of(VIEW, units).lines().toList()) {
         assertTrue(line.length() <= 80, line);
       }
     }
