@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
@@ -38,7 +40,7 @@ class MinCostFlowReferenceTest {
     assertEquals(expected, total, source);
   }
 
-  @org.junit.jupiter.api.Test
+  @Test
   void aCostThatTheLibraryTakesForInfiniteIsRefused() {
     MinCostFlow flow = new MinCostFlow();
     int a = flow.node(1);
@@ -56,6 +58,6 @@ class MinCostFlowReferenceTest {
   }
 
   private static long[] numbers(String text) {
-    return java.util.Arrays.stream(text.split(" ")).mapToLong(Long::parseLong).toArray();
+    return Arrays.stream(text.split(" ", -1)).mapToLong(Long::parseLong).toArray();
   }
 }

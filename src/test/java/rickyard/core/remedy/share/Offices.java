@@ -24,10 +24,8 @@ final class Offices {
     for (int rank = 0; rank < 5; rank++) {
       cleared.add(new TreeSet<>());
     }
-    List<Integer> grades = new ArrayList<>();
     for (int lot = 0; lot < lots; lot++) {
       int grade = random.nextInt(5);
-      grades.add(grade);
       for (int rank = grade; rank < 5; rank++) {
         cleared.get(rank).add("L" + lot);
       }
@@ -36,7 +34,7 @@ final class Offices {
     long total = 0;
     for (int h = 0; h < horses; h++) {
       int rank = random.nextInt(5);
-      long grams = 90_000 + random.nextInt(240_000);
+      long grams = 90_000L + random.nextInt(240_000);
       total += grams;
       SortedSet<String> now = new TreeSet<>(List.of("L" + random.nextInt(lots)));
       String client = "C" + random.nextInt(clients);
@@ -48,7 +46,7 @@ final class Offices {
   private static List<Pile> piles(Random random, int lots, int clients, long total) {
     List<Pile> piles = new ArrayList<>();
     for (int lot = 0; lot < lots; lot++) {
-      long grams = (long) (total / lots * random.nextDouble() * 2.2);
+      long grams = (long) (1.0 * total / lots * random.nextDouble() * 2.2);
       boolean isOpen = random.nextInt(5) > 0;
       OptionalDouble price =
           random.nextInt(10) == 0
