@@ -25,6 +25,7 @@ import rickyard.tables.UnusableTablesException;
       DemoCommand.class,
       CheckCommand.class,
       SortCommand.class,
+      ShareCommand.class,
       TraceCommand.class,
       SettleCommand.class,
       RebuildCommand.class

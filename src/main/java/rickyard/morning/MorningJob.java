@@ -151,6 +151,7 @@ final class MorningJob {
         .next(tasklet("settle", work::settle))
         .next(tasklet("judge", work::judge))
         .next(advise(work))
+        .next(tasklet("share", work::share))
         .next(tasklet("publish", work::publish))
         .build();
   }

@@ -10,6 +10,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.coop.CoOpAdvice;
 import rickyard.intake.InboxReader;
 import rickyard.intake.ReadFile;
 import rickyard.ledger.ArrivalRow;
@@ -19,7 +20,6 @@ import rickyard.ledger.Mornings;
 import rickyard.registers.RegisterFile;
 import rickyard.report.OutputFile;
 import rickyard.report.Outputs;
-import rickyard.report.view.CoOpView;
 import rickyard.report.view.MorningView;
 
 /**
@@ -28,6 +28,7 @@ import rickyard.report.view.MorningView;
  */
 final class MorningWork {
   private static final String ADVICE = "advice:";
+  private static final String SHARE = "share";
 
   private final Ledger ledger;
   private final Inputs inputs;
@@ -139,9 +140,26 @@ final class MorningWork {
         a -> ledger.results().keepStep(number, identity.identity(), ADVICE + a.horse(), a));
   }
 
+  /** Shares out what the co-op has; it waits for the advice on all horses. */
+  void share() {
+    CoOpAdvice shared = pipeline.share(settled(), judged(), advice());
+    ledger.results().keepStep(number, identity.identity(), SHARE, shared);
+    if (!shared.shares().isEmpty()) {
+      progress.line("share    " + Words.count(shared.shares().size(), "row"));
+    }
+  }
+
+  private List<HorseAdvice> advice() {
+    return horses().stream().map(h -> kept(h).orElseGet(() -> advise(h))).toList();
+  }
+
+  private Optional<CoOpAdvice> keptShare() {
+    return ledger.results().step(number, identity.identity(), SHARE, CoOpAdvice.class);
+  }
+
   /** Whether every step before publishing has left its result. */
   boolean isComputed() {
-    return horses().stream().allMatch(h -> kept(h).isPresent());
+    return keptShare().isPresent() && horses().stream().allMatch(h -> kept(h).isPresent());
   }
 
   private Optional<HorseAdvice> kept(String horse) {
@@ -206,10 +224,8 @@ final class MorningWork {
 
   /** Writes the journal, then the outputs, then marks the morning as finished. */
   void publish() {
-    List<HorseAdvice> advice = new ArrayList<>();
-    for (String horse : horses()) {
-      advice.add(kept(horse).orElseGet(() -> advise(horse)));
-    }
+    List<HorseAdvice> advice = advice();
+    CoOpAdvice shared = keptShare().orElseGet(() -> pipeline.share(settled(), judged(), advice));
     MorningView view =
         new ViewMaker(inputs, options, pipeline.memory(), settled(), judged(), advice).view();
     // First the index, then the truth: where the journal has a morning, the index has it too.
@@ -219,7 +235,7 @@ final class MorningWork {
       ledger.journal().write(journal(advice));
     }
     SortedMap<String, OutputFile> outputs =
-        new TreeMap<>(Outputs.files(view, CoOpView.none(), options.outputs()));
+        new TreeMap<>(Outputs.files(view, CoOpRows.of(shared), options.outputs()));
     if (options.outputs().contains(Outputs.DATA)) {
       new Drafts(settled(), inputs)
           .files(view.questions())

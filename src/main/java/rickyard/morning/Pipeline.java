@@ -19,6 +19,9 @@ import rickyard.core.advice.HorseAdviser;
 import rickyard.core.advice.HorseQuestion;
 import rickyard.core.advice.Larder;
 import rickyard.core.advice.TracedDiet;
+import rickyard.core.advice.coop.CoOp;
+import rickyard.core.advice.coop.CoOpAdvice;
+import rickyard.core.advice.coop.CoOpContext;
 import rickyard.core.forage.AccountedAnalysis;
 import rickyard.core.forage.Analysis;
 import rickyard.core.forage.AnalysisMaker;
@@ -153,6 +156,28 @@ final class Pipeline {
 
   TracedDiet trace(Horse horse, SettledMorning morning, Judged judged) {
     return adviser(morning, judged).trace(horse);
+  }
+
+  /** Shares the hay of a co-op, or for sale, out over all horses. */
+  CoOpAdvice share(SettledMorning morning, Judged judged, List<HorseAdvice> advice) {
+    SortedMap<String, AccountedAnalysis> analyses = new TreeMap<>();
+    morning.settled().inForce().stream()
+        .filter(SettledMorning::isLot)
+        .forEach(entry -> entry.analysis().ifPresent(a -> analyses.put(entry.subject(), a)));
+    return CoOp.advise(
+        new CoOpContext(
+            inputs.asOf(),
+            office.horses(),
+            advice,
+            larder(morning),
+            office.deliveries(),
+            tables.judgement().limits(),
+            judged.verdicts(),
+            analyses,
+            adviser(morning, judged),
+            tables.remedy().settings(),
+            tables.share().settings(),
+            units));
   }
 
   private synchronized HorseAdviser adviser(SettledMorning morning, Judged judged) {

@@ -17,6 +17,7 @@ import rickyard.tables.NutritionTables;
 import rickyard.tables.RemedyTables;
 import rickyard.tables.SampleKindTable;
 import rickyard.tables.SeasonTable;
+import rickyard.tables.ShareTable;
 import rickyard.tables.TableFile;
 import rickyard.tables.TableProblem;
 import rickyard.tables.UncertaintyTable;
@@ -32,6 +33,7 @@ import rickyard.tables.UnusableTablesException;
  * @param remedy the office's choices for proposals
  * @param sampleKinds what reports call a sample
  * @param season from how many tests on something is said of lots over time
+ * @param share how a co-op's hay is shared out
  * @param files every table read
  */
 record Tables(
@@ -42,6 +44,7 @@ record Tables(
     RemedyTables remedy,
     SampleKindTable sampleKinds,
     SeasonTable season,
+    ShareTable share,
     List<TableFile> files) {
 
   Tables {
@@ -74,7 +77,10 @@ record Tables(
     files.add(kinds.file());
     SeasonTable season = SeasonTable.load(officeConfig);
     files.add(season.file());
-    return new Tables(dictionary, judgement, uncertainty, nutrition, remedy, kinds, season, files);
+    ShareTable share = ShareTable.load(officeConfig);
+    files.add(share.table());
+    return new Tables(
+        dictionary, judgement, uncertainty, nutrition, remedy, kinds, season, share, files);
   }
 
   /** The analytes of which analyses hold values. */

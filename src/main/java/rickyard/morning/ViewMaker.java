@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseQuestion;
+import rickyard.core.advice.coop.Recalls;
 import rickyard.core.forage.Question;
 import rickyard.core.forage.Reopened;
 import rickyard.core.judgement.Caution;
@@ -27,6 +28,7 @@ import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.OutcomeRow;
 import rickyard.report.view.QuestionRow;
+import rickyard.report.view.RecallRow;
 import rickyard.report.view.TableRowUsed;
 import rickyard.tables.JudgementTables;
 import rickyard.tables.TableFile;
@@ -76,7 +78,7 @@ final class ViewMaker {
         horses(),
         questions,
         followUps(questions),
-        List.of(),
+        recalls(),
         changes(),
         inputs.registers().badRows().stream().map(BadRow::message).distinct().toList(),
         notes(),
@@ -97,6 +99,12 @@ final class ViewMaker {
         .filter(c -> c.isGeneral(tables.settings()))
         .map(Caution::text)
         .toList();
+  }
+
+  private List<RecallRow> recalls() {
+    Recalls recalls =
+        new Recalls(inputs.asOf(), office.lots(), office.deliveries(), office.decisions(), advice);
+    return CoOpRows.recalls(recalls.of(memory.lots(), judged.verdicts()));
   }
 
   private List<String> notes() {

@@ -65,7 +65,7 @@ public final class Outputs {
       files.put("summary.json", out -> SummaryJson.write(shown, coOp, Cautions.all(), out));
     }
     if (families.contains(PAGE)) {
-      files.put("summary.html", OutputFile.of(SummaryPage.bytes(shown, Cautions.all())));
+      files.put("summary.html", OutputFile.of(SummaryPage.bytes(shown, coOp, Cautions.all())));
     }
     return Collections.unmodifiableSortedMap(files);
   }

@@ -20,6 +20,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import rickyard.report.view.CoOpView;
 import rickyard.report.view.MorningView;
+import rickyard.report.view.RetestRow;
 import rickyard.report.view.ShareRow;
 import rickyard.report.view.ShortageRow;
 import tools.jackson.databind.JsonNode;
@@ -64,9 +65,18 @@ class OutputsTest {
                   "questions.csv",
                   "question_id,kind,file,part,about,question,choices,proposed,why"),
               Map.entry("follow-ups.csv", "due,kind,about,what,why"),
-              Map.entry("share.csv", "horse,lot,kg_per_day,days,kg,verdict,why"),
-              Map.entry("shortage.csv", "group,horses,needed_kg,found_kg,short_kg,why"),
-              Map.entry("retests.csv", "lot,holder,due,what,why,stock_kg,lab,sampled_on,undecided"),
+              Map.entry(
+                  "share.csv",
+                  "horse,lot,kg_per_day,days,kg,verdict,why,client,group,from,fed_now,"
+                      + "lot_verdict"),
+              Map.entry(
+                  "shortage.csv",
+                  "group,horses,needed_kg,found_kg,short_kg,why,short_t,runs_out_on,"
+                      + "horizon_days"),
+              Map.entry(
+                  "retests.csv",
+                  "lot,holder,due,what,why,stock_kg,lab,sampled_on,undecided,rank,groups,chance,"
+                      + "frees_kg,expected_kg,cost"),
               Map.entry("recalls.csv", "lot,client,horse,delivered_on,told_on,what"),
               Map.entry("season.csv", "by,of,quantity,unit,lots,mean,sd,lowest,highest"),
               Map.entry(
@@ -214,12 +224,40 @@ class OutputsTest {
   void whatACoOpSharesIsWritten() throws Exception {
     CoOpView coOp =
         new CoOpView(
-            List.of(new ShareRow("H1", "L1", 8.75, 30.0, 262.5, "clears", "Lowest first.")),
             List.of(
-                new ShortageRow("laminitis", List.of("H2", "H3"), 500, 120.5, "Too few lots.")));
+                new ShareRow(
+                    "H1",
+                    "L1",
+                    8.75,
+                    30.0,
+                    262.5,
+                    "clears",
+                    "Lowest first.",
+                    "C1",
+                    "ID",
+                    "",
+                    List.of("L1", "L2"),
+                    "clears")),
+            List.of(
+                new ShortageRow(
+                    "laminitis",
+                    List.of("H2", "H3"),
+                    500,
+                    120.5,
+                    "Too few lots.",
+                    "2026-03-20",
+                    30)),
+            List.of(new RetestRow(1, "L3", List.of("ID"), 0.25, 400, 100.0, "One of four.")),
+            List.of("Something was not weighed."));
     SortedMap<String, byte[]> files = Outputs.of(SampleView.empty(), coOp, ALL);
-    assertEquals("H1,L1,8.75,30,262.5,clears,Lowest first.", line(files, "share.csv"));
-    assertEquals("laminitis,H2;H3,500,120.5,379.5,Too few lots.", line(files, "shortage.csv"));
+    assertEquals(
+        "H1,L1,8.75,30,262.5,clears,Lowest first.,C1,ID,,L1;L2,clears", line(files, "share.csv"));
+    assertEquals(
+        "laminitis,H2;H3,500,120.5,379.5,Too few lots.,0.3795,2026-03-20,30",
+        line(files, "shortage.csv"));
+    assertTrue(line(files, "retests.csv").endsWith(",,1,ID,0.25,400,100,unknown"));
+    String page = text(files, "summary.html");
+    assertTrue(page.contains("0.38") && page.contains("Something was not weighed."), page);
   }
 
   @Test

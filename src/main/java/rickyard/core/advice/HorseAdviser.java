@@ -3,6 +3,7 @@ package rickyard.core.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -121,6 +122,24 @@ public final class HorseAdviser {
     List<Portion> then = feeding.coming(horse, now, problems).portions();
     Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());
     Diet diet = Diet.evaluate(horse, then, requirements, context.standards());
+    return new TracedDiet(horse, diet, judge.judge(diet, Grouping.of(horse, context.conditions())));
+  }
+
+  /**
+   * The diet as it would be with other hay.
+   *
+   * @param out lots that are taken out of it
+   * @param lot the lot that takes their place, of known dry matter
+   * @param kgPerDay of that lot, as fed
+   */
+  public TracedDiet withHay(Horse horse, Set<String> out, String lot, double kgPerDay) {
+    List<Portion> now = feeding.weigh(horse, feeding.inForce(horse), new ArrayList<>());
+    List<Portion> portions =
+        new ArrayList<>(feeding.coming(horse, now, new ArrayList<>()).portions());
+    portions.removeIf(p -> p.asForage() && out.contains(p.food().id()));
+    portions.add(Portion.of(context.larder().find(lot, "").orElseThrow(), kgPerDay, true));
+    Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());
+    Diet diet = Diet.evaluate(horse, portions, requirements, context.standards());
     return new TracedDiet(horse, diet, judge.judge(diet, Grouping.of(horse, context.conditions())));
   }
 

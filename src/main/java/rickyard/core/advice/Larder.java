@@ -91,7 +91,7 @@ public final class Larder {
    *
    * @return empty if no register knows it, or its batch is needed and not said
    */
-  Optional<Foodstuff> find(String item, String batch) {
+  public Optional<Foodstuff> find(String item, String batch) {
     return made.computeIfAbsent(key(item, batch), k -> make(item, batch));
   }
 

@@ -4,21 +4,14 @@ import static rickyard.report.csv.Field.list;
 import static rickyard.report.csv.Field.number;
 import static rickyard.report.csv.Field.text;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
-import rickyard.report.view.CoOpView;
 import rickyard.report.view.FollowUpRow;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.RecallRow;
-import rickyard.report.view.ShareRow;
-import rickyard.report.view.ShortageRow;
 import rickyard.report.view.VerdictRow;
 
-/** What is said of lots: verdicts, suitability, what is due, who shares what, who must be told. */
+/** What is said of lots: verdicts, suitability, what is due, who must be told. */
 final class LotTables {
   private LotTables() {}
 
@@ -79,44 +72,6 @@ final class LotTables {
     return Table.of("follow-ups.csv", "due,kind,about,what,why", view.followUps(), LotTables::row);
   }
 
-  /** The follow-ups that are tests, with what is known of the lot, as a list to send bags by. */
-  static Table retests(MorningView view) {
-    Map<String, LotRow> lots = new HashMap<>();
-    view.lots().forEach(lot -> lots.putIfAbsent(lot.lot(), lot));
-    return Table.of(
-        "retests.csv",
-        "lot,holder,due,what,why,stock_kg,lab,sampled_on,undecided",
-        view.followUps().stream()
-            .filter(row -> row.kind().equals("retest"))
-            .map(row -> retest(row, Optional.ofNullable(lots.get(row.about()))))
-            .toList());
-  }
-
-  private static List<Field> retest(FollowUpRow row, Optional<LotRow> about) {
-    Stream<Field> known =
-        about
-            .map(
-                lot ->
-                    Stream.of(
-                        text(lot.holder()),
-                        number(lot.stockKg()),
-                        text(lot.lab()),
-                        text(lot.sampledOn()),
-                        list(lot.undecided())))
-            .orElseGet(() -> Stream.of(text(""), number(null), text(""), text(""), text("")));
-    List<Field> lot = known.toList();
-    return List.of(
-        text(row.about()),
-        lot.get(0),
-        text(row.due()),
-        text(row.what()),
-        text(row.why()),
-        lot.get(1),
-        lot.get(2),
-        lot.get(3),
-        lot.get(4));
-  }
-
   private static List<Field> row(FollowUpRow row) {
     return List.of(
         text(row.due()), text(row.kind()), text(row.about()), text(row.what()), text(row.why()));
@@ -138,39 +93,5 @@ final class LotTables {
         text(row.deliveredOn()),
         text(row.toldOn()),
         text(row.what()));
-  }
-
-  static Table share(CoOpView coOp) {
-    return Table.of(
-        "share.csv", "horse,lot,kg_per_day,days,kg,verdict,why", coOp.shares(), LotTables::row);
-  }
-
-  private static List<Field> row(ShareRow row) {
-    return List.of(
-        text(row.horse()),
-        text(row.lot()),
-        number(row.kgPerDay()),
-        number(row.days()),
-        number(row.kg()),
-        text(row.verdict()),
-        text(row.why()));
-  }
-
-  static Table shortage(CoOpView coOp) {
-    return Table.of(
-        "shortage.csv",
-        "group,horses,needed_kg,found_kg,short_kg,why",
-        coOp.shortages(),
-        LotTables::row);
-  }
-
-  private static List<Field> row(ShortageRow row) {
-    return List.of(
-        text(row.group()),
-        list(row.horses()),
-        number(row.neededKg()),
-        number(row.foundKg()),
-        number(Double.valueOf(row.neededKg() - row.foundKg())),
-        text(row.why()));
   }
 }

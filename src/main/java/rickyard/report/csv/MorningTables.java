@@ -28,9 +28,9 @@ public final class MorningTables {
         HorseTables.changeover(view),
         ArrivalTables.questions(view),
         LotTables.followUps(view),
-        LotTables.share(coOp),
-        LotTables.shortage(coOp),
-        LotTables.retests(view),
+        ShareTables.share(coOp),
+        ShareTables.shortage(coOp),
+        ShareTables.retests(view, coOp),
         LotTables.recalls(view));
   }
 }

@@ -13,6 +13,7 @@ import org.thymeleaf.TemplateEngine;
 import org.thymeleaf.context.Context;
 import org.thymeleaf.templatemode.TemplateMode;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
+import rickyard.report.view.CoOpView;
 import rickyard.report.view.MorningView;
 
 /**
@@ -24,12 +25,18 @@ public final class SummaryPage {
 
   private SummaryPage() {}
 
-  /** The page's bytes, UTF-8. */
+  /** The page's bytes, UTF-8, of a morning that shared nothing out. */
   public static byte[] bytes(MorningView view, List<String> cautions) {
+    return bytes(view, CoOpView.none(), cautions);
+  }
+
+  /** The page's bytes, UTF-8. */
+  public static byte[] bytes(MorningView view, CoOpView coOp, List<String> cautions) {
     String style = resource("summary.css");
     String script = resource("summary.js");
     Context context = new Context(Locale.ROOT);
     context.setVariable("s", Summary.of(view, cautions));
+    context.setVariable("coop", CoOpPages.of(view, coOp));
     context.setVariable("style", style);
     context.setVariable("script", script);
     context.setVariable("policy", policy(style, script));

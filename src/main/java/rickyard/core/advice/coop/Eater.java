@@ -1,0 +1,104 @@
+package rickyard.core.advice.coop;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.nutrition.Horse;
+import rickyard.core.remedy.share.Need;
+
+/**
+ * A horse, or a herd on one bale, that eats hay of lots.
+ *
+ * @param id of the horse or herd; of one lot of a mixture with the lot behind it
+ * @param groups of all members
+ * @param limited those of them that need cleared hay
+ * @param group the most sensitive of these; empty where there is none
+ * @param rank its place in the order of sensitivity
+ * @param members at least one
+ * @param may lots that it may be given
+ * @param now lots that it is fed as things stand
+ * @param mixed whether it eats this lot in a mixture that clears as a whole diet
+ */
+record Eater(
+    String id,
+    SortedSet<String> groups,
+    SortedSet<String> limited,
+    String group,
+    int rank,
+    List<Member> members,
+    SortedSet<String> may,
+    SortedSet<String> now,
+    boolean mixed) {
+
+  /**
+   * One horse and the hay that it eats per day.
+   *
+   * @param kgByLot kg as fed per day of each lot
+   * @param dmByLot kg of dry matter per day of each lot
+   */
+  record Member(
+      Horse horse,
+      HorseAdvice advice,
+      SortedMap<String, Double> kgByLot,
+      SortedMap<String, Double> dmByLot) {
+    Member {
+      kgByLot = Collections.unmodifiableSortedMap(new TreeMap<>(kgByLot));
+      dmByLot = Collections.unmodifiableSortedMap(new TreeMap<>(dmByLot));
+    }
+
+    double kgDm() {
+      return dmByLot.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    double kg() {
+      return kgByLot.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** The same horse with one of its lots only. */
+    Member only(String lot) {
+      SortedMap<String, Double> kg = new TreeMap<>(kgByLot);
+      SortedMap<String, Double> dm = new TreeMap<>(dmByLot);
+      kg.keySet().retainAll(List.of(lot));
+      dm.keySet().retainAll(List.of(lot));
+      return new Member(horse, advice, kg, dm);
+    }
+  }
+
+  Eater {
+    groups = Collections.unmodifiableSortedSet(new TreeSet<>(groups));
+    limited = Collections.unmodifiableSortedSet(new TreeSet<>(limited));
+    members = List.copyOf(members);
+    may = Collections.unmodifiableSortedSet(new TreeSet<>(may));
+    now = Collections.unmodifiableSortedSet(new TreeSet<>(now));
+  }
+
+  String client() {
+    return members.get(0).horse().clientId();
+  }
+
+  double kgDm() {
+    return members.stream().mapToDouble(Member::kgDm).sum();
+  }
+
+  double kg() {
+    return members.stream().mapToDouble(Member::kg).sum();
+  }
+
+  List<String> horses() {
+    return members.stream().map(m -> m.horse().id()).toList();
+  }
+
+  Eater withMay(SortedSet<String> lots) {
+    return new Eater(id, groups, limited, group, rank, members, lots, now, mixed);
+  }
+
+  /** What it needs until the horizon. */
+  Need need(double days) {
+    return new Need(
+        id, client(), rank, !limited.isEmpty(), Math.round(kgDm() * days * 1000), may, now);
+  }
+}

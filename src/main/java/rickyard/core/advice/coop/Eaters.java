@@ -1,0 +1,215 @@
+package rickyard.core.advice.coop;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import rickyard.core.advice.DietSummary;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.PortionLine;
+import rickyard.core.nutrition.Foodstuff;
+import rickyard.core.nutrition.Horse;
+
+/** Finds who eats hay of lots, how much, and which lots each may be given. */
+final class Eaters {
+  private static final String DENTAL = "dental";
+
+  private final CoOpContext context;
+  private final LotStandings standings;
+  private final List<Eater> eaters = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
+
+  Eaters(CoOpContext context, LotStandings standings) {
+    this.context = context;
+    this.standings = standings;
+    find();
+  }
+
+  List<Eater> eaters() {
+    return List.copyOf(eaters);
+  }
+
+  /** What could not be counted, in plain words. */
+  List<String> notes() {
+    return List.copyOf(notes);
+  }
+
+  private void find() {
+    SortedMap<String, List<Eater.Member>> bales = new TreeMap<>();
+    List<String> unknown = new ArrayList<>();
+    for (HorseAdvice advice : context.advice()) {
+      @Nullable Horse horse = context.horses().get(advice.horse());
+      @Nullable DietSummary after = advice.after();
+      if (horse == null || after == null) {
+        unknown.add(advice.horse());
+        continue;
+      }
+      Eater.Member member = member(horse, advice, after);
+      if (member.kgDm() > 0) {
+        String bale = horse.herd().isEmpty() ? horse.id() : horse.clientId() + "/" + horse.herd();
+        bales.computeIfAbsent(bale, b -> new ArrayList<>()).add(member);
+      }
+    }
+    bales.forEach(this::add);
+    if (!unknown.isEmpty()) {
+      unknown.sort(Comparator.naturalOrder());
+      notes.add("not counted, since what they are fed is not known: " + String.join(", ", unknown));
+    }
+  }
+
+  private Eater.Member member(Horse horse, HorseAdvice advice, DietSummary after) {
+    SortedMap<String, Double> kg = new TreeMap<>();
+    SortedMap<String, Double> dm = new TreeMap<>();
+    for (PortionLine line : after.portions()) {
+      if (line.asForage() && line.dmKg() > 0 && isHay(line.item())) {
+        kg.merge(line.item(), line.kg(), Double::sum);
+        dm.merge(line.item(), line.dmKg(), Double::sum);
+      }
+    }
+    return new Eater.Member(horse, advice, kg, dm);
+  }
+
+  /** Straw and bagged feeds stay as they are: only hay of lots is shared out. */
+  private boolean isHay(String item) {
+    return context.larder().findLot(item).isPresent()
+        && context.larder().find(item, "").filter(f -> f.isForage() && !f.isStraw()).isPresent();
+  }
+
+  private void add(String id, List<Eater.Member> members) {
+    SortedSet<String> groups =
+        members.stream()
+            .flatMap(m -> m.advice().groups().stream())
+            .collect(Collectors.toCollection(TreeSet::new));
+    SortedSet<String> limited = standings.limited(groups);
+    Optional<String> group =
+        limited.stream()
+            .min(
+                Comparator.comparingInt((String g) -> context.share().rank(g))
+                    .thenComparing(g -> g));
+    SortedSet<String> now =
+        members.stream()
+            .flatMap(m -> m.dmByLot().keySet().stream())
+            .collect(Collectors.toCollection(TreeSet::new));
+    Eater eater =
+        new Eater(
+            id,
+            groups,
+            limited,
+            group.orElse(""),
+            group.map(context.share()::rank).orElse(context.share().rankOfOthers()),
+            members,
+            may(groups, now, members),
+            now,
+            false);
+    boolean isKept = isMixedAndClears(eater);
+    if (isKept || (limited.isEmpty() && now.size() > 1)) {
+      now.forEach(lot -> eaters.add(ofMixture(eater, lot, isKept)));
+    } else {
+      eaters.add(eater);
+    }
+  }
+
+  /** Cleared lots in a form that all members can chew; who cannot chew hay keeps what it is fed. */
+  private SortedSet<String> may(
+      SortedSet<String> groups, SortedSet<String> now, List<Eater.Member> members) {
+    SortedSet<String> lots = standings.cleared(context.larder().lots().keySet(), groups);
+    lots.removeIf(lot -> !isHay(lot));
+    if (standings.isDietLimited(groups)) {
+      lots.removeIf(lot -> !now.contains(lot) && !isDietCleared(members, lot));
+    }
+    List<String> toothless =
+        members.stream()
+            .map(Eater.Member::horse)
+            .filter(h -> h.has(DENTAL))
+            .map(Horse::id)
+            .toList();
+    if (!toothless.isEmpty()) {
+      lots.removeIf(lot -> !now.contains(lot) && !isChewable(lot));
+      notes.add(
+          String.join(", ", toothless)
+              + ": no other hay is given where it cannot chew its form; bags of chopped forage or"
+              + " cubes are not shared out");
+    }
+    return lots;
+  }
+
+  /** Whether all members' whole diets clear with as much dry matter of another lot. */
+  private boolean isDietCleared(List<Eater.Member> members, String lot) {
+    Foodstuff food = context.larder().find(lot, "").orElseThrow();
+    return members.stream()
+        .allMatch(
+            m ->
+                context
+                    .adviser()
+                    .withHay(
+                        m.horse(),
+                        m.dmByLot().keySet(),
+                        lot,
+                        m.kgDm() * 100 / food.dryMatter().best())
+                    .verdicts()
+                    .stream()
+                    .allMatch(v -> v.word().isCleared()));
+  }
+
+  private boolean isChewable(String lot) {
+    return context
+        .larder()
+        .find(lot, "")
+        .map(Foodstuff::form)
+        .filter(context.remedy().chewableForms()::contains)
+        .isPresent();
+  }
+
+  /**
+   * Whether all members eat a mixture that clears as a whole though a part of it would not clear
+   * alone: moving them onto one part could undo it, so that each part stays as it is.
+   */
+  private static boolean isMixedAndClears(Eater eater) {
+    boolean isOver = !eater.may().containsAll(eater.now());
+    return !eater.limited().isEmpty()
+        && isOver
+        && eater.members().stream()
+            .map(m -> Optional.ofNullable(m.advice().after()))
+            .allMatch(
+                d ->
+                    d.map(DietSummary::verdict).filter("clears"::equals).isPresent()
+                        && d.map(
+                                s ->
+                                    s.portions().stream().filter(PortionLine::asForage).count() > 1)
+                            .orElse(false));
+  }
+
+  /** One lot of a mixture, to be kept as it is or only where it can be. */
+  private static Eater ofMixture(Eater eater, String lot, boolean isKept) {
+    SortedSet<String> only = new TreeSet<>(List.of(lot));
+    return new Eater(
+        eater.id() + " " + lot,
+        eater.groups(),
+        eater.limited(),
+        eater.group(),
+        eater.rank(),
+        eater.members().stream().map(m -> m.only(lot)).filter(m -> m.kgDm() > 0).toList(),
+        isKept ? only : eater.may(),
+        only,
+        isKept);
+  }
+
+  /** Kg as fed per day that the horses of each client eat of each lot. */
+  static Map<String, SortedMap<String, Double>> useByClient(List<Eater> eaters) {
+    Map<String, SortedMap<String, Double>> use = new TreeMap<>();
+    for (Eater eater : eaters) {
+      SortedMap<String, Double> own = use.computeIfAbsent(eater.client(), c -> new TreeMap<>());
+      eater
+          .members()
+          .forEach(m -> m.kgByLot().forEach((lot, kg) -> own.merge(lot, kg, Double::sum)));
+    }
+    return use;
+  }
+}
