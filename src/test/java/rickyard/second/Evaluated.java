@@ -80,7 +80,7 @@ final class Evaluated {
         "DM",
         supply,
         OptionalDouble.of(floor * lowEndKg() / 100),
-        OptionalDouble.of(ceiling * bodyKg() / 100),
+        OptionalDouble.of(ceiling * lowEndKg() / 100),
         true);
   }
 

@@ -74,8 +74,13 @@ final class Pantry {
     boolean isCertain = row.get("status").equals("verified");
     Num none = Num.plain(0, 0, 0, isCertain ? Num.REPORTED : Num.ASSUMED);
     Mixture.PER_KG.keySet().forEach(c -> supply.putIfAbsent(c, none));
-    // in a limit too: a supplement that is silent about potassium is taken to hold none
-    Mixture.PER_KG.keySet().forEach(c -> given.putIfAbsent(c, none));
+    // in a limit too, but where the role has a high value: silence about potassium clears nothing
+    Mixture.PER_KG.keySet().stream()
+        .filter(
+            c ->
+                isCertain
+                    || books.find("role-high-values", "role", role, "analyte", c).isEmpty())
+        .forEach(c -> given.putIfAbsent(c, none));
   }
 
   private Num typical(String material, String analyte) {

@@ -181,7 +181,7 @@ final class RemedyFinder {
     double floor = forageFloorKgDm();
     double today = then.stream().mapToDouble(Portion::kgDm).sum();
     double least = Math.max(floor, leastOfAll(rule, today));
-    double ceiling = Math.max(rule.usualMax() * horse.bodyWeightKg() / 100, today);
+    double ceiling = Math.max(rule.usualMax() * standards.settings().lowEndKg(horse) / 100, today);
     return new IntakeRange(
         Math.min(least, ceiling),
         ceiling,

@@ -25,13 +25,13 @@ final class AmountNotes {
           share,
           settings.number("forage_share_min_pct"));
     }
-    if (intake.dmPercentOfWeight() > intake.rule().usualMax() * (1 + 1e-9)) {
+    if (intake.dmPercentOfJudgedWeight() > intake.rule().usualMax() * (1 + 1e-9)) {
       add(
           notes,
           "intake-over-usual",
           "this is more dry matter than horses usually eat: %.2f %% of body weight, usually at most"
               + " %.1f %%",
-          intake.dmPercentOfWeight(),
+          intake.dmPercentOfJudgedWeight(),
           intake.rule().usualMax());
     }
     if (diet.items().stream().anyMatch(i -> i.portion().kgU() > 0)) {

@@ -218,7 +218,7 @@ final class DietEvaluation {
         Nutrient.DM,
         supply,
         OptionalDouble.of(intake.rule().firstFloor() / 100 * intake.judgedWeightKg()),
-        OptionalDouble.of(intake.rule().usualMax() / 100 * intake.bodyWeightKg()),
+        OptionalDouble.of(intake.rule().usualMax() / 100 * intake.judgedWeightKg()),
         true);
   }
 

@@ -77,6 +77,11 @@ public record Intake(
     return 100 * kgDm / bodyWeightKg;
   }
 
+  /** Total dry matter, % of the low end of the body weight: what the usual ceiling sees. */
+  public double dmPercentOfJudgedWeight() {
+    return 100 * kgDm / judgedWeightKg;
+  }
+
   /** Dry matter of forage, % of body weight. */
   public double foragePercentOfWeight() {
     return 100 * forageKgDm / bodyWeightKg;

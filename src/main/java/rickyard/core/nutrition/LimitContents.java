@@ -14,7 +14,8 @@ import rickyard.core.quantity.Unit;
 /**
  * The contents of one analyte that may be held against a limit, item by item.
  *
- * <p>A typical value of a forage never counts. Items without a bounded value that together make
+ * <p>A typical value of a forage never counts, nor does a label's silence where the role has a high
+ * value. Items without a bounded value that together make
  * less than the configured share of the dry matter take the high value of their role; above that
  * share nothing is taken for them.
  *
@@ -32,7 +33,7 @@ record LimitContents(Map<String, Measured> byItem, List<String> missing, List<St
       if (!item.portion().food().isForage() && isOfForageOnly(code, standards)) {
         continue;
       }
-      Optional<Measured> value = admissible(item.portion().food(), code);
+      Optional<Measured> value = admissible(item.portion().food(), code, standards);
       value.ifPresent(v -> found.put(item.portion().food().key(), v));
       boolean isSettled = value.map(Measured::isBoundedAbove).orElse(false);
       if (!isSettled && item.kgDm() > 0) {
@@ -58,15 +59,23 @@ record LimitContents(Map<String, Measured> byItem, List<String> missing, List<St
     return standards.settings().words("forage_only_contents").contains(code.value());
   }
 
-  private static Optional<Measured> admissible(Foodstuff food, AnalyteCode code) {
+  private static Optional<Measured> admissible(
+      Foodstuff food, AnalyteCode code, FeedingStandards standards) {
+    boolean hasHighValue = standards.findHighValue(food.role(), code).isPresent();
     return food.find(code)
         .filter(v -> v.basis() == Basis.DRY_MATTER)
-        .filter(v -> !food.isForage() || Origin.of(v.evidence()) == Origin.REPORTED);
+        .filter(v -> !food.isForage() || Origin.of(v.evidence()) == Origin.REPORTED)
+        .filter(v -> !(hasHighValue && isUndeclared(v)));
+  }
+
+  /** None of it because the label is silent: enough for a supply, not for a limit. */
+  private static boolean isUndeclared(Measured value) {
+    return value.evidence() instanceof Evidence.Assumed && value.high() <= 0;
   }
 
   private static Optional<Measured> high(
       Foodstuff food, AnalyteCode code, FeedingStandards standards) {
-    double known = admissible(food, code).map(Measured::best).orElse(0.0);
+    double known = admissible(food, code, standards).map(Measured::best).orElse(0.0);
     return standards
         .findHighValue(food.role(), code)
         .map(
