@@ -77,9 +77,7 @@ final class Pantry {
     // in a limit too, but where the role has a high value: silence about potassium clears nothing
     Mixture.PER_KG.keySet().stream()
         .filter(
-            c ->
-                isCertain
-                    || books.find("role-high-values", "role", role, "analyte", c).isEmpty())
+            c -> isCertain || books.find("role-high-values", "role", role, "analyte", c).isEmpty())
         .forEach(c -> given.putIfAbsent(c, none));
   }
 

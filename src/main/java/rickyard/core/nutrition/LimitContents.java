@@ -15,9 +15,8 @@ import rickyard.core.quantity.Unit;
  * The contents of one analyte that may be held against a limit, item by item.
  *
  * <p>A typical value of a forage never counts, nor does a label's silence where the role has a high
- * value. Items without a bounded value that together make
- * less than the configured share of the dry matter take the high value of their role; above that
- * share nothing is taken for them.
+ * value. Items without a bounded value that together make less than the configured share of the dry
+ * matter take the high value of their role; above that share nothing is taken for them.
  *
  * @param byItem what counts, by key of the item; a value that is open above is kept as it is
  * @param missing keys of the items without a bounded value, sorted
