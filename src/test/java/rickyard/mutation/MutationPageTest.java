@@ -1,0 +1,105 @@
+package rickyard.mutation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Writes the page about changes that no test sees where the property {@code rickyard.mutation.page}
+ * names its file and {@code rickyard.mutation.reports} the tester's reports; else holds the page
+ * that is there to the reasons that are claimed.
+ */
+class MutationPageTest {
+  private static final Path PAGE = Path.of("docs/mutation.md");
+  private static final List<String> ROOMS = List.of("quantity", "settling", "ledger");
+
+  private static final String REPORT =
+      """
+      <mutations>
+      %s
+      </mutations>
+      """;
+
+  private static String mutation(String status, String method, String description) {
+    return """
+        <mutation status='%s'><mutatedClass>rickyard.core.quantity.Normal</mutatedClass>\
+        <mutatedMethod>%s</mutatedMethod><description>%s</description></mutation>
+        """
+        .formatted(status, method, description);
+  }
+
+  private static String page(String... mutations) throws IOException {
+    byte[] xml = REPORT.formatted(String.join("\n", mutations)).getBytes(StandardCharsets.UTF_8);
+    return MutationPage.of(List.of(MutationReport.of("quantity", xml)), Claims.load());
+  }
+
+  @Test
+  void writesThePageOrHoldsItToItsClaims() throws IOException {
+    String file = System.getProperty("rickyard.mutation.page", "");
+    if (!file.isEmpty()) {
+      Path folder = Path.of(System.getProperty("rickyard.mutation.reports"));
+      List<MutationReport> reports = new ArrayList<>();
+      for (String room : ROOMS) {
+        reports.add(MutationReport.read(room, folder.resolve(room)));
+      }
+      Files.writeString(Path.of(file), MutationPage.of(reports, Claims.load()));
+    }
+    String page = Files.readString(PAGE);
+    Claims.load()
+        .all()
+        .forEach(
+            (key, claim) -> {
+              assertTrue(page.contains(claim.reason()), "not on the page: " + key);
+              assertTrue(page.lines().anyMatch(l -> l.replace("`", "").contains(key)), key);
+            });
+  }
+
+  @Test
+  void countsEachKindAndTheShareThatWasSeen() throws IOException {
+    String page =
+        page(
+            mutation("KILLED", "cdf", "negated conditional"),
+            mutation("TIMED_OUT", "cdf", "negated conditional"),
+            mutation("SURVIVED", "other", "removed call to java/util/List::sort"),
+            mutation("NO_COVERAGE", "lambda$other$3", "negated conditional"),
+            mutation("MEMORY_ERROR", "other", "negated conditional"),
+            mutation("NON_VIABLE", "other", "negated conditional"));
+
+    assertTrue(
+        page.contains("| quantity | 5 | 1 | 1 | 1 | 1 | 1 | 40.0 % | 0 (0.0 %) |"), page);
+    assertTrue(page.contains("| Normal | `other` | removed call to List::sort | 1 |"), page);
+    assertTrue(page.contains("| Normal | `other` | negated conditional | 2 |"), page);
+  }
+
+  @Test
+  void noMoreIsClaimedThanSurvived() throws IOException {
+    String boundary = mutation("SURVIVED", "cdf", "changed conditional boundary");
+
+    assertTrue(page(boundary).contains("| 1 (100.0 %) |"));
+    String three = page(boundary, boundary, boundary);
+    assertTrue(three.contains("| 2 (66.7 %) |"), three);
+    assertTrue(three.contains("| 3 | 2 of them: "), three);
+  }
+
+  @Test
+  void aRoomWithoutSurvivorsSaysSo() throws IOException {
+    assertTrue(
+        page(mutation("KILLED", "cdf", "negated conditional")).endsWith("Every change was seen.\n"));
+  }
+
+  @Test
+  void aMissingReportNamesTheCommandThatMakesIt(@TempDir Path folder) {
+    assertEquals(
+        "no report of ledger; run mvn -P mutation test-compile pitest:mutationCoverage@ledger",
+        assertThrows(IOException.class, () -> MutationReport.read("ledger", folder)).getMessage());
+  }
+}
