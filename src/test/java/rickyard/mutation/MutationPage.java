@@ -9,16 +9,23 @@ import java.util.stream.Collectors;
 /** The page about changes that no test sees, in Markdown. */
 final class MutationPage {
   private final List<MutationReport> reports;
+  private final List<String> notRun;
   private final Claims claims;
   private final StringBuilder page = new StringBuilder();
 
-  private MutationPage(List<MutationReport> reports, Claims claims) {
+  private MutationPage(List<MutationReport> reports, List<String> notRun, Claims claims) {
     this.reports = List.copyOf(reports);
+    this.notRun = List.copyOf(notRun);
     this.claims = claims;
   }
 
-  static String of(List<MutationReport> reports, Claims claims) {
-    MutationPage page = new MutationPage(reports, claims);
+  /**
+   * Writes the page.
+   *
+   * @param notRun rooms of which there is no report
+   */
+  static String of(List<MutationReport> reports, List<String> notRun, Claims claims) {
+    MutationPage page = new MutationPage(reports, notRun, claims);
     page.write();
     return page.page.toString();
   }
@@ -33,13 +40,17 @@ final class MutationPage {
         one never ends; it *survived* if all pass, and has *no coverage* if none runs the line. \
         Demanded: at least 90 % killed or timed out in each room, at most 5 % claimed to change \
         nothing. Written from the tester's reports by `mvn -P mutation test`; what is changed and \
-        which tests are asked stands in that profile. Not to be mixed up with \
+        which tests are asked stands in that profile. Property tests are not asked: a test that \
+        says what is expected has to see the change. Not to be mixed up with \
         [altered reports](mutants.md), which change what is read and not the code.
 
         | room | changes | killed | timed out | survived | no coverage | other | killed or timed out | claimed to change nothing |
         |---|---|---|---|---|---|---|---|---|
         """);
     reports.forEach(this::row);
+    if (!notRun.isEmpty()) {
+      page.append("\nNot run: ").append(String.join(", ", notRun)).append(".\n");
+    }
     reports.forEach(this::unseen);
   }
 

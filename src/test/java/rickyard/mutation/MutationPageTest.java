@@ -20,7 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class MutationPageTest {
   private static final Path PAGE = Path.of("docs/mutation.md");
-  private static final List<String> ROOMS = List.of("quantity", "settling", "ledger");
+  private static final List<String> ROOMS =
+      List.of("quantity", "settling", "journal", "ledger", "judgement", "nutrition");
 
   private static final String REPORT =
       """
@@ -37,9 +38,22 @@ class MutationPageTest {
         .formatted(status, method, description);
   }
 
+  private static byte[] report(String... mutations) {
+    return REPORT.formatted(String.join("\n", mutations)).getBytes(StandardCharsets.UTF_8);
+  }
+
   private static String page(String... mutations) throws IOException {
-    byte[] xml = REPORT.formatted(String.join("\n", mutations)).getBytes(StandardCharsets.UTF_8);
-    return MutationPage.of(List.of(MutationReport.of("quantity", xml)), Claims.load());
+    MutationReport report = MutationReport.of("quantity", report(mutations));
+    return MutationPage.of(List.of(report), List.of(), Claims.load());
+  }
+
+  private static String page(Path folder) throws IOException {
+    List<MutationReport> reports = new ArrayList<>();
+    List<String> notRun = new ArrayList<>();
+    for (String room : ROOMS) {
+      MutationReport.read(room, folder).ifPresentOrElse(reports::add, () -> notRun.add(room));
+    }
+    return MutationPage.of(reports, notRun, Claims.load());
   }
 
   @Test
@@ -47,11 +61,7 @@ class MutationPageTest {
     String file = System.getProperty("rickyard.mutation.page", "");
     if (!file.isEmpty()) {
       Path folder = Path.of(System.getProperty("rickyard.mutation.reports"));
-      List<MutationReport> reports = new ArrayList<>();
-      for (String room : ROOMS) {
-        reports.add(MutationReport.read(room, folder.resolve(room)));
-      }
-      Files.writeString(Path.of(file), MutationPage.of(reports, Claims.load()));
+      Files.writeString(Path.of(file), page(folder));
     }
     String page = Files.readString(PAGE);
     Claims.load()
@@ -97,9 +107,26 @@ class MutationPageTest {
   }
 
   @Test
-  void aMissingReportNamesTheCommandThatMakesIt(@TempDir Path folder) {
+  void aRoomWithoutReportIsSaidNotToHaveBeenRun(@TempDir Path folder) throws IOException {
+    Files.createDirectories(folder.resolve("ledger"));
+    Files.write(
+        folder.resolve("ledger/mutations.xml"),
+        report(mutation("KILLED", "cdf", "negated conditional")));
+
+    String page = page(folder);
+
+    assertTrue(page.contains("| ledger | 1 | 1 | 0 | 0 | 0 | 0 | 100.0 % |"), page);
+    assertTrue(
+        page.contains("\nNot run: quantity, settling, journal, judgement, nutrition.\n"), page);
+  }
+
+  @Test
+  void aReportThatWasCutIsRefused(@TempDir Path folder) throws IOException {
+    Files.createDirectories(folder.resolve("ledger"));
+    Files.writeString(folder.resolve("ledger/mutations.xml"), "<mutations><mutation");
+
     assertEquals(
-        "no report of ledger; run mvn -P mutation test-compile pitest:mutationCoverage@ledger",
-        assertThrows(IOException.class, () -> MutationReport.read("ledger", folder)).getMessage());
+        "the report of the mutation tester is no XML",
+        assertThrows(IOException.class, () -> page(folder)).getMessage());
   }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -21,22 +22,18 @@ import org.xml.sax.SAXException;
  */
 record MutationReport(String room, List<Mutant> mutants) {
   private static final Pattern LAMBDA = Pattern.compile("lambda\\$(.+)\\$[0-9]+");
-  private static final Pattern OWNER = Pattern.compile("(?<=\\bfor |call to )[\\w/$.]+(?=::)");
+  private static final Pattern OWNER = Pattern.compile("\\b[\\w$]+[/.](?=[\\w/.$]*::)");
 
   MutationReport {
     mutants = List.copyOf(mutants);
   }
 
-  static MutationReport read(String room, Path folder) throws IOException {
-    Path file = folder.resolve("mutations.xml");
-    if (!Files.exists(file)) {
-      throw new IOException(
-          "no report of "
-              + room
-              + "; run mvn -P mutation test-compile pitest:mutationCoverage@"
-              + room);
-    }
-    return of(room, Files.readAllBytes(file));
+  /** The report of a room; empty if its room was not run. */
+  static Optional<MutationReport> read(String room, Path folder) throws IOException {
+    Path file = folder.resolve(room).resolve("mutations.xml");
+    return Files.exists(file)
+        ? Optional.of(of(room, Files.readAllBytes(file)))
+        : Optional.empty();
   }
 
   static MutationReport of(String room, byte[] xml) throws IOException {
@@ -75,10 +72,7 @@ record MutationReport(String room, List<Mutant> mutants) {
 
   /** The change in words, without the package and class that it stands in. */
   private static String change(String description) {
-    String words =
-        OWNER
-            .matcher(description)
-            .replaceAll(m -> m.group().substring(Math.max(m.group().lastIndexOf('/'), m.group().lastIndexOf('.')) + 1).replace("$", "\\$"));
+    String words = OWNER.matcher(description).replaceAll("");
     return LAMBDA.matcher(words).replaceAll("$1").replace("|", "or");
   }
 

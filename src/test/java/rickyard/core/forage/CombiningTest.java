@@ -17,7 +17,7 @@ import rickyard.core.quantity.Unit;
 /** Two tests of one lot: whether they agree, and what they make together. */
 class CombiningTest {
   private static final Evidence SAID = new Evidence.Assumed("test", "row");
-  private static final ErrorBudget BUDGET = new ErrorBudget(1, 1, 0, 1, 0);
+  private static final ErrorBudget BUDGET = new ErrorBudget(0.6, 0.5, 1.6, 4, 0);
 
   private static Measured dm(double best, double u) {
     return Measured.of(Unit.PERCENT, Basis.DRY_MATTER, best, 0, u, SAID);

@@ -127,6 +127,35 @@ class RevisionsTest {
   }
 
   @Test
+  void aWithdrawalThatNamesNoSampleTakesListsAndSheetsOfTheReport() {
+    Settled settled =
+        settle(
+            List.of(
+                fin("d1", "R-1", sugars("N2", 8, 1)),
+                fin("d3", "R-1", sugars("N3", 7, 1), sugars("N4", 6, 1)),
+                report("d2", ReportStatus.WITHDRAWN, Samples.of(""))));
+
+    for (String lot : List.of("N2", "N3", "N4")) {
+      assertFalse(hasAnalysis(settled, lot), lot);
+    }
+  }
+
+  @Test
+  void aReportThatReplacesTheReplacementIsNewerThanTheFirst() {
+    Received second =
+        Reports.replacing(
+            "d2", "R-2", 0, "R-1", ReportStatus.FINAL, Optional.empty(), sugars("N2", 12, 1));
+    Received third =
+        Reports.replacing(
+            "d3", "R-3", 0, "R-2", ReportStatus.FINAL, Optional.empty(), sugars("N2", 10, 1));
+
+    Settled settled = settle(List.of(fin("d1", "R-1", sugars("N2", 8, 1)), second, third));
+
+    assertEquals(11, nsc(settled, "N2"), 1e-12);
+    assertEquals(List.of(), settled.questions());
+  }
+
+  @Test
   void ofTwoCopiesTheFullerCounts() {
     Sample poor =
         Samples.of(
