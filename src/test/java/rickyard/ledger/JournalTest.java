@@ -96,8 +96,7 @@ class JournalTest {
   void theJournalIsItsOwnersAlone() throws IOException {
     threeMornings();
 
-    assertEquals(
-        "rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(folder)));
+    assertEquals("rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(folder)));
   }
 
   @Test
@@ -208,10 +207,7 @@ class JournalTest {
     Files.copy(journal.file(1), journal.file(4));
 
     assertEquals(
-        "The journal file "
-            + journal.file(4)
-            + " belongs to another morning."
-            + Journal.REMEDY,
+        "The journal file " + journal.file(4) + " belongs to another morning." + Journal.REMEDY,
         refusal(4));
   }
 
@@ -223,8 +219,7 @@ class JournalTest {
         refusal(1));
 
     Journal blocked = new Journal(Files.writeString(temp.resolve("file"), ""));
-    LedgerException thrown =
-        assertThrows(LedgerException.class, () -> blocked.write(Head.of(0)));
+    LedgerException thrown = assertThrows(LedgerException.class, () -> blocked.write(Head.of(0)));
     assertTrue(
         String.valueOf(thrown.getMessage())
             .startsWith("The journal file " + blocked.file(1).resolveSibling("head.json")),

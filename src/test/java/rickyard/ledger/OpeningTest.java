@@ -98,8 +98,7 @@ class OpeningTest {
     Path older = temp.resolve("older");
     BuiltJar.copy(folder, older);
     for (Path ledger : List.of(folder, older)) {
-      new Journal(ledger.resolve("journal"))
-          .write(new Head(Head.FORMAT - 1, 2, Optional.empty()));
+      new Journal(ledger.resolve("journal")).write(new Head(Head.FORMAT - 1, 2, Optional.empty()));
     }
 
     open().close();

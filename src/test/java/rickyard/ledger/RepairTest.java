@@ -62,8 +62,7 @@ class RepairTest {
   private static Head begun(int finished) {
     MorningRow m = KeptLedger.morning(finished + 1, false);
     return Head.of(finished)
-        .withBegun(
-            new Head.Begun(m.number(), m.asOf().toString(), m.identity(), m.content(), ""));
+        .withBegun(new Head.Begun(m.number(), m.asOf().toString(), m.identity(), m.content(), ""));
   }
 
   @Test
@@ -127,7 +126,9 @@ class RepairTest {
     assertTrue(
         String.valueOf(thrown.getMessage())
             .contains(
-                "hold a report that no journal file names (" + KeptLedger.arrival(9).sha256() + ")"),
+                "hold a report that no journal file names ("
+                    + KeptLedger.arrival(9).sha256()
+                    + ")"),
         thrown::toString);
 
     inbox.with(KeptLedger.document(9));
@@ -183,8 +184,7 @@ class RepairTest {
     keepOriginal(9);
 
     assertSame(
-        TROUBLE,
-        assertThrows(LedgerException.class, () -> repair.tail(Head.of(3), withTail())));
+        TROUBLE, assertThrows(LedgerException.class, () -> repair.tail(Head.of(3), withTail())));
     assertTrue(Files.exists(journal.file(3)));
 
     inbox.with(KeptLedger.document(9));
@@ -194,8 +194,7 @@ class RepairTest {
   @Test
   void severalLostMorningsAreNotRunAgain() {
     assertSame(
-        TROUBLE,
-        assertThrows(LedgerException.class, () -> repair.tail(Head.of(4), withTail())));
+        TROUBLE, assertThrows(LedgerException.class, () -> repair.tail(Head.of(4), withTail())));
   }
 
   @Test

@@ -102,7 +102,10 @@ final class MutationPage {
   private void unseen(List<Mutant> alike) {
     Mutant one = alike.get(0);
     Claims.Claim claim = claims.find(one);
-    String reason = claim.count() >= alike.size() || claim.count() == 0 ? claim.reason() : claim.count() + " of them: " + claim.reason();
+    String reason =
+        claim.count() >= alike.size() || claim.count() == 0
+            ? claim.reason()
+            : claim.count() + " of them: " + claim.reason();
     String line =
         String.join(
             " | ", one.type(), "`" + one.method() + "`", one.change(), alike.size() + "", reason);

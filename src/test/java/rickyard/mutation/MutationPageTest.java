@@ -84,8 +84,7 @@ class MutationPageTest {
             mutation("MEMORY_ERROR", "other", "negated conditional"),
             mutation("NON_VIABLE", "other", "negated conditional"));
 
-    assertTrue(
-        page.contains("| quantity | 5 | 1 | 1 | 1 | 1 | 1 | 40.0 % | 0 (0.0 %) |"), page);
+    assertTrue(page.contains("| quantity | 5 | 1 | 1 | 1 | 1 | 1 | 40.0 % | 0 (0.0 %) |"), page);
     assertTrue(page.contains("| Normal | `other` | removed call to List::sort | 1 |"), page);
     assertTrue(page.contains("| Normal | `other` | negated conditional | 2 |"), page);
   }
@@ -103,7 +102,8 @@ class MutationPageTest {
   @Test
   void aRoomWithoutSurvivorsSaysSo() throws IOException {
     assertTrue(
-        page(mutation("KILLED", "cdf", "negated conditional")).endsWith("Every change was seen.\n"));
+        page(mutation("KILLED", "cdf", "negated conditional"))
+            .endsWith("Every change was seen.\n"));
   }
 
   @Test

@@ -31,9 +31,7 @@ record MutationReport(String room, List<Mutant> mutants) {
   /** The report of a room; empty if its room was not run. */
   static Optional<MutationReport> read(String room, Path folder) throws IOException {
     Path file = folder.resolve(room).resolve("mutations.xml");
-    return Files.exists(file)
-        ? Optional.of(of(room, Files.readAllBytes(file)))
-        : Optional.empty();
+    return Files.exists(file) ? Optional.of(of(room, Files.readAllBytes(file))) : Optional.empty();
   }
 
   static MutationReport of(String room, byte[] xml) throws IOException {

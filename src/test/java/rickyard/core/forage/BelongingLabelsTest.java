@@ -20,12 +20,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Labels, batches and answers that tell what a sample belongs to, and the words of the question. */
+/**
+ * Labels, batches and answers that tell what a sample belongs to, and the words of the question.
+ */
 class BelongingLabelsTest {
   private static final Lot C25 = Reports.lot("C25-103", Optional.empty());
   private static final Lot TAR = Reports.lot("TAR-2", Optional.empty());
   private static final List<BagBatch> BAGS =
-      List.of(new BagBatch("CHOP", "B71", "Fell Chop"), new BagBatch("BALANCER", "", "Fell Balancer"));
+      List.of(
+          new BagBatch("CHOP", "B71", "Fell Chop"), new BagBatch("BALANCER", "", "Fell Balancer"));
 
   private static Settled settle(List<Received> reports, Answer... answers) {
     return settle(List.of(C25, TAR), reports, answers);
@@ -42,7 +45,15 @@ class BelongingLabelsTest {
   private static Sample sample(String label, String batch, String labNo, String material) {
     Sample s = sugars(label, 8, 1);
     return new Sample(
-        label, batch, labNo, material, s.sampledOn(), s.cores(), s.readings(), List.of(), List.of());
+        label,
+        batch,
+        labNo,
+        material,
+        s.sampledOn(),
+        s.cores(),
+        s.readings(),
+        List.of(),
+        List.of());
   }
 
   private static String belongs(String document, int index) {
@@ -218,8 +229,7 @@ class BelongingLabelsTest {
     assertEquals(
         "To which lot does sample 2 of report \"R-1\" of Fellside belong?",
         asked(fin("d1", "R-1", sugars("TAR-2", 8, 1), sugars("", 5, 1))));
-    assertEquals(
-        "To which lot does the report belong?", asked(unsigned("", "", sugars("", 8, 1))));
+    assertEquals("To which lot does the report belong?", asked(unsigned("", "", sugars("", 8, 1))));
   }
 
   @ParameterizedTest
@@ -255,10 +265,7 @@ class BelongingLabelsTest {
     assertEquals("N20", nearer.proposed());
     Question alike =
         question(
-            settle(
-                lots.subList(1, 3),
-                List.of(fin("d1", "R-1", sugars("N20", 8, 1)))),
-            "lot-near");
+            settle(lots.subList(1, 3), List.of(fin("d1", "R-1", sugars("N20", 8, 1)))), "lot-near");
     assertEquals(List.of("N2-0A", "N20B", "new lot", "<lot>", "leave out"), alike.choices());
     assertEquals("", alike.proposed());
   }

@@ -58,8 +58,7 @@ class CombiningTest {
   }
 
   private static Measured together(Measured... values) {
-    return Combining.combine(
-            List.of(values).stream().map(CombiningTest::wsc).toList(), false, 0)
+    return Combining.combine(List.of(values).stream().map(CombiningTest::wsc).toList(), false, 0)
         .analysis()
         .find(AnalyteCode.WSC)
         .orElseThrow();
@@ -91,14 +90,10 @@ class CombiningTest {
     AnalyteCode cp = new AnalyteCode("CP");
 
     assertEquals(
-        "",
-        Combining.disagreement(
-            test(Map.of(cp, dm(8, 0.1))), test(Map.of(cp, dm(16, 0.1)))));
+        "", Combining.disagreement(test(Map.of(cp, dm(8, 0.1))), test(Map.of(cp, dm(16, 0.1)))));
     assertEquals("", Combining.disagreement(wsc(atLeast(20)), wsc(dm(5, 0.1))));
     assertEquals(
-        "",
-        Combining.disagreement(
-            wsc(dm(8, 0.1)), test(Map.of(AnalyteCode.STARCH, dm(16, 0.1)))));
+        "", Combining.disagreement(wsc(dm(8, 0.1)), test(Map.of(AnalyteCode.STARCH, dm(16, 0.1)))));
   }
 
   @Test
@@ -167,11 +162,9 @@ class CombiningTest {
 
     Measured nsc = both.analysis().find(AnalyteCode.NSC_WSC).orElseThrow();
     assertEquals(8.6 + 1.5, nsc.best(), 1e-12);
-    assertEquals(
-        Math.sqrt(0.8 + 0.5 + 2 * 0.5 * Math.sqrt(0.8 * 0.5)), nsc.u(), 1e-12);
+    assertEquals(Math.sqrt(0.8 + 0.5 + 2 * 0.5 * Math.sqrt(0.8 * 0.5)), nsc.u(), 1e-12);
     assertEquals(nsc.u(), both.findBudget(AnalyteCode.NSC_WSC).orElseThrow().u(), 1e-12);
-    assertEquals(
-        5.4 + 1.5, both.analysis().find(AnalyteCode.NSC_ESC).orElseThrow().best(), 1e-12);
+    assertEquals(5.4 + 1.5, both.analysis().find(AnalyteCode.NSC_ESC).orElseThrow().best(), 1e-12);
     assertEquals("WSC + starch", ((Evidence.Derived) nsc.evidence()).formula());
   }
 
@@ -247,8 +240,7 @@ class CombiningTest {
     AccountedAnalysis.LeftOut wsc = new AccountedAnalysis.LeftOut(AnalyteCode.WSC, "in doubt");
     AccountedAnalysis.LeftOut se = new AccountedAnalysis.LeftOut(AnalyteCode.SE, "in doubt");
     AccountedAnalysis first = test(Map.of(), 6, "report", Map.of(), wsc, se);
-    AccountedAnalysis second =
-        test(Map.of(AnalyteCode.WSC, dm(8, 1)), 6, "report", Map.of(), se);
+    AccountedAnalysis second = test(Map.of(AnalyteCode.WSC, dm(8, 1)), 6, "report", Map.of(), se);
 
     assertEquals(List.of(se), Combining.combine(List.of(first, second), false, 0).leftOut());
   }
@@ -260,9 +252,7 @@ class CombiningTest {
 
     assertEquals(
         BUDGET,
-        Combining.combine(List.of(one, other), false, 0)
-            .findBudget(AnalyteCode.WSC)
-            .orElseThrow());
+        Combining.combine(List.of(one, other), false, 0).findBudget(AnalyteCode.WSC).orElseThrow());
     assertEquals(
         Math.sqrt(0.5),
         Combining.combine(List.of(one, one), false, 0)

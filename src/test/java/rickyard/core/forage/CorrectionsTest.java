@@ -58,9 +58,7 @@ class CorrectionsTest {
 
   private static Sample placed() {
     return Samples.of(
-        "N2",
-        at(Samples.dm("WSC", 8), 1, 4, "dry"),
-        at(Samples.dm("STARCH", 1), 2, 5, "dry"));
+        "N2", at(Samples.dm("WSC", 8), 1, 4, "dry"), at(Samples.dm("STARCH", 1), 2, 5, "dry"));
   }
 
   @ParameterizedTest
@@ -81,8 +79,7 @@ class CorrectionsTest {
 
   @Test
   void anotherKindOfDecisionCorrectsNothing() {
-    Decision told =
-        new Decision(AS_OF, "N2 WSC", "told", "11.2", Optional.empty(), "ruth", "", 7);
+    Decision told = new Decision(AS_OF, "N2 WSC", "told", "11.2", Optional.empty(), "ruth", "", 7);
 
     assertEquals(9, nsc(settle(sugars(), told), "N2"), 1e-12);
   }
@@ -165,8 +162,7 @@ class CorrectionsTest {
     assertEquals(
         12.2,
         nsc(
-            settle(
-                Samples.of("N2", open, Samples.dm("STARCH", 1)), correction("N2 WSC", "11.2")),
+            settle(Samples.of("N2", open, Samples.dm("STARCH", 1)), correction("N2 WSC", "11.2")),
             "N2"),
         1e-12);
   }
@@ -238,8 +234,7 @@ class CorrectionsTest {
   void aQuestionAboutOneFigureNamesIt(String about, boolean corrects) {
     Reading wsc = at(Samples.inDoubt(Samples.dm("WSC", 8), "decimal"), 1, 4, "dry");
     Doubt doubt =
-        new Doubt(
-            "decimal", about, Optional.of(wsc.place()), "?", List.of("as printed"), "", "");
+        new Doubt("decimal", about, Optional.of(wsc.place()), "?", List.of("as printed"), "", "");
     Sample sample =
         Samples.with(
             Samples.of("N2", wsc, at(Samples.dm("STARCH", 1), 2, 5, "dry")),

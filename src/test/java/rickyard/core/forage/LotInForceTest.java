@@ -107,8 +107,7 @@ class LotInForceTest {
 
   @Test
   void aDisputeIsAskedUnderANameThatLastsForItsTests() {
-    String id =
-        QuestionId.of("tests-disagree", "N2", "", "d10", "d20", "d30");
+    String id = QuestionId.of("tests-disagree", "N2", "", "d10", "d20", "d30");
 
     assertEquals(id, question(settle(threeTests()), "tests-disagree").id());
   }
@@ -120,8 +119,7 @@ class LotInForceTest {
     Settled settled = settle(threeTests(), answer(asked.id(), asked.choices().get(1)));
 
     assertEquals(15, nsc(settled, "N2"), 1e-12);
-    assertEquals(
-        "report R-2; answered \"R-2 d2.csv (d2)\" (ruth, 2026-11-02)", why(settled, "N2"));
+    assertEquals("report R-2; answered \"R-2 d2.csv (d2)\" (ruth, 2026-11-02)", why(settled, "N2"));
     assertEquals(Standing.IN_FORCE, sample(settled, "d2").standing());
     for (String other : List.of("d1", "d3")) {
       assertEquals("other-test-chosen", sample(settled, other).reasonCode());
@@ -137,8 +135,7 @@ class LotInForceTest {
 
     assertFalse(hasAnalysis(settled, "N2"));
     assertTrue(
-        why(settled, "N2")
-            .endsWith("; a retest is awaited, \"retest\" (ruth, 2026-11-02)"),
+        why(settled, "N2").endsWith("; a retest is awaited, \"retest\" (ruth, 2026-11-02)"),
         why(settled, "N2"));
     assertEquals("tests-disagree", sample(settled, "d1").reasonCode());
   }
@@ -240,8 +237,7 @@ class LotInForceTest {
   @Test
   void aLotWithoutAnalysisSaysWhatItsReportsWaitFor() {
     Received early =
-        received(
-            "d1", "R-1", 0, ReportStatus.PRELIMINARY, Optional.empty(), sugars("N2", 5, 1));
+        received("d1", "R-1", 0, ReportStatus.PRELIMINARY, Optional.empty(), sugars("N2", 5, 1));
 
     assertEquals("preliminary: the final report is awaited", why(settle(List.of(early)), "N2"));
     assertEquals("no report of it was read", why(settle(List.of(early)), "N3"));
@@ -257,11 +253,9 @@ class LotInForceTest {
   @Test
   void severalReasonsAreToldOnceEach() {
     Received first =
-        received(
-            "d1", "R-1", 0, ReportStatus.PRELIMINARY, Optional.empty(), sugars("N2", 5, 1));
+        received("d1", "R-1", 0, ReportStatus.PRELIMINARY, Optional.empty(), sugars("N2", 5, 1));
     Received second =
-        received(
-            "d2", "R-2", 0, ReportStatus.PRELIMINARY, Optional.empty(), sugars("N2", 6, 1));
+        received("d2", "R-2", 0, ReportStatus.PRELIMINARY, Optional.empty(), sugars("N2", 6, 1));
     Received near = fin("d3", "R-3", sugars("N 2", 8, 1));
 
     assertEquals(
@@ -297,14 +291,18 @@ class LotInForceTest {
         settled.samplesOf(even).stream().map(s -> s.key().document()).toList());
     InForce none =
         new InForce(
-            "N2", "", Optional.empty(), List.of(new SampleKey("d9", 0), new SampleKey("d", 0)), "", false);
+            "N2",
+            "",
+            Optional.empty(),
+            List.of(new SampleKey("d9", 0), new SampleKey("d", 0)),
+            "",
+            false);
     assertEquals(List.of(), settled.samplesOf(none));
   }
 
   @Test
   void theFullerOfTwoCopiesUnderOtherNumbersCounts() {
-    Sample poor =
-        Samples.of("N2", Samples.dm("WSC", 8), Samples.dm("STARCH", 1));
+    Sample poor = Samples.of("N2", Samples.dm("WSC", 8), Samples.dm("STARCH", 1));
     Sample fuller =
         Samples.of("N2", Samples.dm("WSC", 8), Samples.dm("STARCH", 1), Samples.dm("CP", 9));
     Settled settled = settle(List.of(fin("d1", "R-1", poor), fin("d2", "R-2", fuller)));
@@ -361,8 +359,7 @@ class LotInForceTest {
 
   @Test
   void aReportThatCountsSaysThatItIsInForce() {
-    SettledReport report =
-        settle(List.of(fin("d1", "R-1", sugars("N2", 8, 1)))).reports().get(0);
+    SettledReport report = settle(List.of(fin("d1", "R-1", sugars("N2", 8, 1)))).reports().get(0);
 
     assertEquals("in-force", report.reasonCode());
     assertEquals("", report.reason());
@@ -405,8 +402,7 @@ class LotInForceTest {
           new Decision(AS_OF.minusDays(2), " N2 ", "told", "", Optional.empty(), "r", "", row));
     }
     decisions.add(new Decision(AS_OF, "N2", "told", "", Optional.empty(), "r", "", 5));
-    decisions.add(
-        new Decision(AS_OF.minusDays(2), "N3", "told", "", Optional.empty(), "r", "", 7));
+    decisions.add(new Decision(AS_OF.minusDays(2), "N3", "told", "", Optional.empty(), "r", "", 7));
     Settled settled =
         Reports.settle(
             List.of(

@@ -128,8 +128,7 @@ class PrecedenceTest {
 
     assertReplaces(true, report("R-3", "R-2"), report("R-1", ""), middle);
     assertReplaces(false, report("R-3", "R-2"), report("R-1", ""), report("R-7", "R-1"));
-    assertReplaces(
-        true, report("R-3", "R-2"), report("R-1", ""), report("R-2", ""), middle);
+    assertReplaces(true, report("R-3", "R-2"), report("R-1", ""), report("R-2", ""), middle);
   }
 
   @Test
@@ -141,11 +140,7 @@ class PrecedenceTest {
   @Test
   void namesThatGoRoundInACircleEnd() {
     assertReplaces(
-        false,
-        report("R-5", "R-1"),
-        report("R-9", ""),
-        report("R-1", "R-2"),
-        report("R-2", "R-1"));
+        false, report("R-5", "R-1"), report("R-9", ""), report("R-1", "R-2"), report("R-2", "R-1"));
   }
 
   @Test

@@ -57,9 +57,7 @@ class RevisionsTest {
     assertFalse(hasAnalysis(settled, "N3"));
     assertEquals(
         List.of("N2 withdrawn d2", "N3 withdrawn d2"),
-        settled.reopened().stream()
-            .map(r -> r.subject() + " " + r.why() + " " + r.by())
-            .toList());
+        settled.reopened().stream().map(r -> r.subject() + " " + r.why() + " " + r.by()).toList());
     assertEquals("withdrawal", sample(settled, "d2").reasonCode());
   }
 
@@ -201,8 +199,7 @@ class RevisionsTest {
 
   @Test
   void aFinalReportPromisedForTodayIsStillAwaited() {
-    List<Received> reports =
-        List.of(report("d1", ReportStatus.PRELIMINARY, sugars("N2", 5, 1)));
+    List<Received> reports = List.of(report("d1", ReportStatus.PRELIMINARY, sugars("N2", 5, 1)));
     String id = question(settle(reports), "preliminary").id();
 
     assertEquals(QuestionId.of("preliminary", "d1", "0"), id);
@@ -265,8 +262,7 @@ class RevisionsTest {
     List<Received> reports =
         List.of(
             fin("d1", "R-1", sugars("N2", 8, 1), sugars("N3", 7, 1)),
-            received(
-                "d2", "R-1", 1, ReportStatus.AMENDED, Optional.empty(), sugars("N2", 9, 1)));
+            received("d2", "R-1", 1, ReportStatus.AMENDED, Optional.empty(), sugars("N2", 9, 1)));
     Question asked = question(settle(reports), "not-in-amendment");
     assertEquals(QuestionId.of("still-stands", "d1", "1"), asked.id());
 

@@ -82,7 +82,6 @@ class SameContentTest {
 
     assertTrue(SameContent.exactly(sum, of(Samples.dm("WSC", 0.3), Samples.dm("STARCH", 1))));
     assertFalse(
-        SameContent.exactly(
-            sum, of(Samples.dm("WSC", 0.3000001), Samples.dm("STARCH", 1))));
+        SameContent.exactly(sum, of(Samples.dm("WSC", 0.3000001), Samples.dm("STARCH", 1))));
   }
 }

@@ -48,8 +48,7 @@ class SeriesTest {
             Optional.empty(),
             List.of(sample),
             List.of());
-    return new Held(
-        new Received(report, Reports.AS_OF, document + ".csv"), report, 0, sample);
+    return new Held(new Received(report, Reports.AS_OF, document + ".csv"), report, 0, sample);
   }
 
   private static Held sheet(
@@ -88,7 +87,8 @@ class SeriesTest {
   @Test
   void aLaboratoryIsTheSameWithOtherSigns() {
     assertEquals(
-        "a=b", series(held("a", "Fellside Lab.", "R-1", ""), held("b", "fellside-lab.", "R-1", "")));
+        "a=b",
+        series(held("a", "Fellside Lab.", "R-1", ""), held("b", "fellside-lab.", "R-1", "")));
   }
 
   @Test
@@ -116,9 +116,7 @@ class SeriesTest {
             held("b", "Fellside", "R-5", "R-1"),
             held("c", "Fellside", "R-3", "R-5"),
             held("d", "Fellside", "R-4", "")));
-    assertEquals(
-        "a=b",
-        series(held("a", "Fellside", "", "R-1"), held("b", "Fellside", "R-1", "")));
+    assertEquals("a=b", series(held("a", "Fellside", "", "R-1"), held("b", "Fellside", "R-1", "")));
   }
 
   @Test

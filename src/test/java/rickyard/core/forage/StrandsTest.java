@@ -100,7 +100,8 @@ class StrandsTest {
   void aNameTwiceInOneListIsTwoSamplesUntilAnotherListHasItToo() {
     assertEquals(
         "a0 a1 b0 b1",
-        strands(list("a", named("North"), named("North")), list("b", named("South"), named("East"))));
+        strands(
+            list("a", named("North"), named("North")), list("b", named("South"), named("East"))));
     assertEquals(
         "a0=a1=b0 b1",
         strands(

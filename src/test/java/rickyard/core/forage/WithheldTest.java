@@ -57,8 +57,7 @@ class WithheldTest {
   void aDoubtOfOneOfTwoReadingsLeavesTheOther() {
     Reading open = Samples.inDoubt(Samples.af("WSC", 7), "two-values");
 
-    assertEquals(
-        Map.of(), reasons(List.of(doubt("two-values", "WSC")), List.of(), WSC, open));
+    assertEquals(Map.of(), reasons(List.of(doubt("two-values", "WSC")), List.of(), WSC, open));
     assertEquals(
         Map.of(AnalyteCode.WSC, "waits for an answer: two-values"),
         reasons(List.of(doubt("two-values", "WSC")), List.of(), open));
@@ -68,15 +67,15 @@ class WithheldTest {
     assertEquals(
         Map.of(AnalyteCode.WSC, "waits for an answer: two-values"),
         reasons(
-            List.of(doubt("two-values", "WSC")),
-            List.of(),
-            WSC,
-            Samples.inDoubt(Samples.dm("ESC", 6), "two-values").with(
-                new AnalyteCode("CP"), "dm", Optional.empty(), "two-values"))
-            .entrySet().stream()
+                List.of(doubt("two-values", "WSC")),
+                List.of(),
+                WSC,
+                Samples.inDoubt(Samples.dm("ESC", 6), "two-values")
+                    .with(new AnalyteCode("CP"), "dm", Optional.empty(), "two-values"))
+            .entrySet()
+            .stream()
             .filter(e -> e.getKey().equals(AnalyteCode.WSC))
-            .collect(
-                java.util.stream.Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
+            .collect(java.util.stream.Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
   }
 
   @Test
@@ -107,11 +106,9 @@ class WithheldTest {
     Reading open = Samples.inDoubt(nsc, "identity-broken");
 
     assertEquals(Map.of(), reasons(List.of(), broken, answered(WSC), nsc));
-    assertFalse(
-        reasons(List.of(), broken, leftOut(WSC), nsc).containsKey(AnalyteCode.NSC_WSC));
+    assertFalse(reasons(List.of(), broken, leftOut(WSC), nsc).containsKey(AnalyteCode.NSC_WSC));
     assertTrue(reasons(List.of(), broken, answered(WSC), open).containsKey(AnalyteCode.WSC));
-    assertTrue(
-        reasons(List.of(), broken, WSC, nsc, answered(DM)).containsKey(AnalyteCode.WSC));
+    assertTrue(reasons(List.of(), broken, WSC, nsc, answered(DM)).containsKey(AnalyteCode.WSC));
   }
 
   @Test

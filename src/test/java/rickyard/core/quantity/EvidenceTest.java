@@ -23,8 +23,7 @@ class EvidenceTest {
   @Test
   void whatWentIntoAFormulaStaysWhatItWas() {
     Measured wsc =
-        Measured.of(
-            Unit.PERCENT, Basis.DRY_MATTER, 9, 0, 1, new Evidence.Reported(PLACE, "9"));
+        Measured.of(Unit.PERCENT, Basis.DRY_MATTER, 9, 0, 1, new Evidence.Reported(PLACE, "9"));
     List<Evidence.Term> terms = new ArrayList<>(List.of(new Evidence.Term("WSC", wsc)));
     Evidence.Derived derived = new Evidence.Derived("WSC + starch", terms);
 

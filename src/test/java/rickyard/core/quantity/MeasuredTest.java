@@ -107,8 +107,7 @@ class MeasuredTest {
 
   @Test
   void nothingAtAllIsANumber() {
-    Measured none =
-        new Measured(Unit.PERCENT, Basis.AS_FED, 0, 0, 0, 0, 0, 0, SAID);
+    Measured none = new Measured(Unit.PERCENT, Basis.AS_FED, 0, 0, 0, 0, 0, 0, SAID);
 
     assertEquals(0, none.best());
   }
@@ -250,8 +249,7 @@ class MeasuredTest {
             .getMessage());
     assertEquals(
         "not a dry-matter content: g/kg af",
-        assertThrows(UnlikeQuantitiesException.class, () -> asFed.toDryMatter(grams))
-            .getMessage());
+        assertThrows(UnlikeQuantitiesException.class, () -> asFed.toDryMatter(grams)).getMessage());
     assertThrows(
         UnlikeQuantitiesException.class,
         () -> asFed.toDryMatter(percent(Basis.DRY_MATTER, 80, 0, 0)));

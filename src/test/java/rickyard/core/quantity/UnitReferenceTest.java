@@ -39,8 +39,7 @@ class UnitReferenceTest {
   @Test
   void anOpenBoundStaysOpen() {
     assertEquals(
-        Double.POSITIVE_INFINITY,
-        Unit.PERCENT.convert(Double.POSITIVE_INFINITY, Unit.MG_PER_KG));
+        Double.POSITIVE_INFINITY, Unit.PERCENT.convert(Double.POSITIVE_INFINITY, Unit.MG_PER_KG));
   }
 
   @Test
