@@ -168,6 +168,37 @@ class CorrectionsTest {
   }
 
   @Test
+  void aFigureWhosePrintedBasisIsBlankKeepsTheOneThatWasFound() {
+    Reading wsc = Samples.dm("WSC", 8);
+    Reading blank = wsc.with(wsc.analyte(), "", wsc.value(), "");
+
+    assertEquals(
+        12.2,
+        nsc(
+            settle(Samples.of("N2", blank, Samples.dm("STARCH", 1)), correction("N2 WSC", "11.2")),
+            "N2"),
+        1e-12);
+  }
+
+  @Test
+  void twoCorrectionsOfOneAnalyteAreToldByRow() {
+    Sample both =
+        Samples.of(
+            "N2",
+            at(Samples.dm("WSC", 8), 1, 4, "dry"),
+            at(Samples.af("WSC", 7), 1, 5, "fed"),
+            at(Samples.af("DM", 88), 1, 6, "fed"));
+
+    Settled settled =
+        settle(
+            both,
+            correction(AS_OF, "a 1.csv page 1 row 4 column dry", "11", 9),
+            correction(AS_OF, "a 1.csv page 1 row 5 column fed", "10", 2));
+
+    assertEquals(List.of(2, 9), settled.corrected().stream().map(c -> c.decision().row()).toList());
+  }
+
+  @Test
   void aFigureWhoseUnitNobodyKnowsCannotBeCorrected() {
     Reading open =
         new Reading(
