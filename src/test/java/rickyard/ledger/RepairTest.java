@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** How far the journal goes where its head, its last file or the index is lost. */
 class RepairTest {
-  private static final LedgerException TROUBLE = new LedgerException("the last file is no good");
+  private final LedgerException trouble = new LedgerException("the last file is no good");
 
   @TempDir Path folder;
   private final KeptLedger.Inbox inbox = new KeptLedger.Inbox();
@@ -52,7 +52,7 @@ class RepairTest {
   }
 
   private Survey withTail() {
-    return new Survey(sound().digests(), Optional.of(TROUBLE));
+    return new Survey(sound().digests(), Optional.of(trouble));
   }
 
   private void keepOriginal(int n) {
@@ -184,7 +184,7 @@ class RepairTest {
     keepOriginal(9);
 
     assertSame(
-        TROUBLE, assertThrows(LedgerException.class, () -> repair.tail(Head.of(3), withTail())));
+        trouble, assertThrows(LedgerException.class, () -> repair.tail(Head.of(3), withTail())));
     assertTrue(Files.exists(journal.file(3)));
 
     inbox.with(KeptLedger.document(9));
@@ -194,7 +194,7 @@ class RepairTest {
   @Test
   void severalLostMorningsAreNotRunAgain() {
     assertSame(
-        TROUBLE, assertThrows(LedgerException.class, () -> repair.tail(Head.of(4), withTail())));
+        trouble, assertThrows(LedgerException.class, () -> repair.tail(Head.of(4), withTail())));
   }
 
   @Test

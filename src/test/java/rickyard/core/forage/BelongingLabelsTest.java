@@ -133,15 +133,17 @@ class BelongingLabelsTest {
     assertEquals("TAR-2", sample(settled, "d1").subject());
   }
 
-  @Test
-  void anUnknownSampleMayBeLeftOut() {
-    List<Received> reports = List.of(fin("d1", "R-1", sugars("Beck meadow", 8, 1)));
+  @ParameterizedTest
+  @ValueSource(strings = {"Beck meadow", "TAR 2"})
+  void aSampleThatNobodyKnowsMayBeLeftOut(String label) {
+    List<Received> reports = List.of(fin("d1", "R-1", sugars(label, 8, 1)));
 
     Settled settled = settle(reports, answer(belongs("d1", 0), "leave out"));
 
     assertEquals("left-out", sample(settled, "d1").reasonCode());
+    assertEquals("", sample(settled, "d1").subject());
     assertEquals(List.of(), settled.questions());
-    assertTrue(settled.find("Beck meadow", "").isEmpty());
+    assertTrue(settled.find(label, "").isEmpty());
   }
 
   @ParameterizedTest
