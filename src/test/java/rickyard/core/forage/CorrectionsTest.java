@@ -181,6 +181,27 @@ class CorrectionsTest {
   }
 
   @Test
+  void aFigureThatLacksOnlyItsValueIsCorrectedInTheUnitThatWasDecided() {
+    Reading open =
+        new Reading(
+            AnalyteCode.WSC,
+            "8?",
+            "%",
+            "dm",
+            Method.UNKNOWN,
+            new Place(HASH, 1, 1, "x"),
+            Optional.empty(),
+            "not-a-number",
+            Optional.of(rickyard.core.quantity.Unit.PERCENT),
+            Optional.empty());
+
+    Settled settled =
+        settle(Samples.of("N2", open, Samples.dm("STARCH", 1)), correction("N2 WSC", "11.2"));
+
+    assertEquals(12.2, nsc(settled, "N2"), 1e-12);
+  }
+
+  @Test
   void twoCorrectionsOfOneAnalyteAreToldByRow() {
     Sample both =
         Samples.of(
