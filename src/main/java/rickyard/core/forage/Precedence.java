@@ -78,7 +78,7 @@ final class Precedence {
     String next = number(a.replaces());
     String own = number(a.reportNo());
     while (!next.isEmpty() && !next.equals(own) && named.add(next)) {
-      if (next.equals(number(b.reportNo())) && !own.equals(number(b.reportNo()))) {
+      if (next.equals(number(b.reportNo()))) {
         return true;
       }
       next = replacedBy(next);

@@ -42,9 +42,7 @@ final class Revisions {
   /** A withdrawal that names none of the samples takes them all. */
   private static void withdraw(List<List<Held>> strands, List<Held> series) {
     for (Held held : series) {
-      if (held.report.status() == ReportStatus.WITHDRAWN
-          && isUnnamed(held)
-          && strands.stream().anyMatch(s -> s.size() == 1 && s.contains(held))) {
+      if (held.report.status() == ReportStatus.WITHDRAWN && isUnnamed(held)) {
         strands.stream().filter(s -> !s.contains(held)).forEach(s -> s.add(held));
       }
     }

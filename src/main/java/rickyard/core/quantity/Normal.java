@@ -22,12 +22,6 @@ public final class Normal {
     if (Double.isNaN(z)) {
       throw new IllegalArgumentException("z must be a number");
     }
-    if (z > 40) {
-      return 1;
-    }
-    if (z < -40) {
-      return 0;
-    }
     if (Math.abs(z) <= 3) {
       return 0.5 + density(z) * series(z);
     }
@@ -71,7 +65,7 @@ public final class Normal {
     }
     double low = 0;
     double high = 40;
-    for (int i = 0; i < 200 && high - low > 1e-14; i++) {
+    while (high - low > 1e-14) {
       double middle = 0.5 * (low + high);
       if (cdf(-middle) > risk) {
         low = middle;
