@@ -68,7 +68,13 @@ class DemoDietsEndToEndTest {
       compare(diet + " " + row.get("nutrient"), row, line);
       compared++;
     }
-    assertEquals(2 * 24 * demo.horses().size(), compared);
+    // of a horse that a vet must see first no kilograms are written, so no dry matter either
+    long vetFirst =
+        demo.horses().stream()
+            .filter(h -> h.get("conditions").contains("laminitis-acute"))
+            .filter(h -> !h.get("vet_plan").equals("yes"))
+            .count();
+    assertEquals(2 * (24 * demo.horses().size() - vetFirst), compared);
   }
 
   private void compare(String what, Map<String, String> row, Line line) {

@@ -19,6 +19,9 @@ final class Needs {
   private static final List<String> TABLES =
       List.of("energy-protein", "minerals", "trace-elements", "vitamins");
 
+  /** Of growth; the rows go on with a horse's own age until it counts as grown. */
+  private static final int LAST_PRINTED_MONTH = 24;
+
   private final Books books;
   private final Map<String, String> horse;
   private final String life;
@@ -88,9 +91,10 @@ final class Needs {
     List<String> levels = Arrays.asList(row.get("level").split("\\|", -1));
     boolean isLevel = levels.contains("*") || levels.contains(level);
     String from = row.get("from_month");
+    int asOf = life.equals("growth") ? Math.min(month, LAST_PRINTED_MONTH) : month;
     boolean isMonth =
         from.isEmpty()
-            || (month >= Integer.parseInt(from) && month <= Integer.parseInt(row.get("to_month")));
+            || (asOf >= Integer.parseInt(from) && asOf <= Integer.parseInt(row.get("to_month")));
     return Arrays.asList(row.get("life").split("\\|", -1)).contains(life) && isLevel && isMonth;
   }
 

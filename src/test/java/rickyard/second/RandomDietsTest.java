@@ -182,10 +182,14 @@ class RandomDietsTest {
     differences.number(what + " supply", first.supply().best(), second.supply(), RELATIVE);
     differences.number(what + " low", first.supply().low(), second.low(), RELATIVE);
     differences.number(what + " high", first.supply().high(), second.high(), RELATIVE);
-    optional(what + " need", first.requirement(), second.requirement());
-    optional(what + " pct", first.percentOfRequirement(), second.percentOfRequirement());
     optional(what + " max", first.maxTolerable(), second.maxTolerable());
-    differences.word(what + " status", first.status().code(), second.status());
+    // of chloride between 6 and 12 months no figure is known: the first encloses it, this one not
+    boolean isEnclosed = what.endsWith(" CL") && second.requirement().isEmpty();
+    if (!isEnclosed) {
+      optional(what + " need", first.requirement(), second.requirement());
+      optional(what + " pct", first.percentOfRequirement(), second.percentOfRequirement());
+      differences.word(what + " status", first.status().code(), second.status());
+    }
     if (!second.origin().isEmpty()) {
       differences.word(what + " origin", first.supply().origin().code(), second.origin());
     }
