@@ -39,8 +39,21 @@ final class RowParsers {
             row.text("email"),
             row.text("phone"),
             row.text("adviser"),
-            row.word("units", List.of("kg", "lb")));
+            row.word("units", List.of("kg", "lb")),
+            language(row));
     return good(row, client);
+  }
+
+  /**
+   * A language is two or three letters; whether there are texts in it is not a register's matter.
+   */
+  private static String language(RegisterRow row) {
+    String language = row.text("language").toLowerCase(Locale.ROOT);
+    if (!language.isEmpty() && !language.matches("[a-z]{2,3}")) {
+      row.wrong("language", "not-a-language", "two or three letters, for example en or de");
+      return "";
+    }
+    return language;
   }
 
   Optional<Lot> lot(RegisterRow row) {

@@ -64,4 +64,27 @@ public record MorningView(
     horseFacts = Collections.unmodifiableSortedMap(new TreeMap<>(horseFacts));
     clientFacts = Collections.unmodifiableSortedMap(new TreeMap<>(clientFacts));
   }
+
+  /** The same morning with a number of letters counted. */
+  public MorningView withLetters(int letters) {
+    return new MorningView(
+        asOf,
+        units,
+        outcomes,
+        analyses,
+        lots,
+        horses,
+        questions,
+        followUps,
+        recalls,
+        changes,
+        problems,
+        warnings,
+        decisionRule,
+        tables,
+        horseFacts,
+        clientFacts,
+        counts.withLetters(letters),
+        firstMorning);
+  }
 }
