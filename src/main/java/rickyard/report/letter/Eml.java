@@ -51,12 +51,17 @@ final class Eml {
     message.setHeader("Date", date(draft.day()));
     if (!draft.to().isEmpty()) {
       message.setRecipient(
-          Message.RecipientType.TO, new InternetAddress(draft.to(), draft.toName(), UTF_8));
+          Message.RecipientType.TO, new InternetAddress(draft.to(), header(draft.toName()), UTF_8));
     }
-    message.setSubject(draft.subject(), UTF_8);
+    message.setSubject(header(draft.subject()), UTF_8);
     message.setContent(content(draft, id));
     message.saveChanges();
     return message;
+  }
+
+  /** What looks like an encoded word would be decoded by whoever reads it. */
+  private static String header(String text) {
+    return text.replace("=?", "= ?");
   }
 
   private static MimeMultipart content(Draft draft, String id)

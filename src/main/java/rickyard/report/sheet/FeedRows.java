@@ -15,14 +15,14 @@ import rickyard.core.advice.Proposal;
 final class FeedRows {
   private FeedRows() {}
 
-  static List<HorsePaper.Weigh> weigh(List<Given> given, Voice voice) {
-    return given.stream().map(g -> weigh(g, voice)).toList();
+  static List<HorsePaper.Weigh> weigh(List<Given> given, boolean isStepwise, Voice voice) {
+    return given.stream().map(g -> weigh(g, isStepwise, voice)).toList();
   }
 
-  private static HorsePaper.Weigh weigh(Given given, Voice voice) {
+  private static HorsePaper.Weigh weigh(Given given, boolean isStepwise, Voice voice) {
     String prepared = voice.texts().find("prepared." + given.serving().prepared()).orElse("");
     if (given.isStopped()) {
-      String none = voice.say("sheet.stop");
+      String none = voice.say(isStepwise ? "sheet.stop-after" : "sheet.stop");
       return new HorsePaper.Weigh(voice.item(given), none, none, "", "", true);
     }
     return new HorsePaper.Weigh(

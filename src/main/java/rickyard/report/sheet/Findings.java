@@ -142,6 +142,29 @@ final class Findings {
     return worst == null ? voice.say("meaning.no-limit") : meaning(worst);
   }
 
+  /** What the changed ration comes to; empty where none is told. */
+  String then(Course course) {
+    if (course != Course.CHANGE && course != Course.HOLD) {
+      return "";
+    }
+    return Course.chosen(horse)
+        .flatMap(p -> Optional.ofNullable(p.diet()))
+        .flatMap(d -> Optional.ofNullable(d.worst()))
+        .map(
+            line ->
+                voice
+                    .texts()
+                    .say(
+                        "meaning.then",
+                        "quantity",
+                        voice.texts().word("quantity", line.quantity()),
+                        "value",
+                        voice.value(line.value(), line.u(), line.unit()),
+                        "chance",
+                        voice.chance(line.pOver())))
+        .orElse("");
+  }
+
   private String meaning(LimitLine line) {
     String number = voice.value(line.value(), line.u(), line.unit());
     boolean isBound = line.high() == null;

@@ -20,6 +20,7 @@ import java.util.List;
  * @param officeNotes register rows that keep it from being judged
  * @param measured what was measured, a sentence an item
  * @param meaning what it means for this horse
+ * @param then what the changed ration comes to; empty where there is none
  * @param unknown what is not known
  * @param asks questions to the client
  * @param more what else a letter says: a ration that waits, a second test
@@ -44,6 +45,7 @@ public record HorsePaper(
     List<String> officeNotes,
     List<String> measured,
     String meaning,
+    String then,
     List<String> unknown,
     List<String> asks,
     List<String> more,
@@ -110,6 +112,7 @@ public record HorsePaper(
         officeNotes,
         measured,
         meaning,
+        then,
         unknown,
         asks,
         more,

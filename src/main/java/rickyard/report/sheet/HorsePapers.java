@@ -44,8 +44,8 @@ public final class HorsePapers {
     List<Given> given = Given.of(horse, course, facts.servings(horse.horse()));
     List<Given> moving = course == Course.CHANGE ? FeedRows.moving(horse, given) : List.<Given>of();
     Findings findings = new Findings(horse, lots, voice);
-    List<HorsePaper.Weigh> weigh = FeedRows.weigh(given, voice);
     List<HorsePaper.Step> steps = FeedRows.steps(horse, moving, voice);
+    List<HorsePaper.Weigh> weigh = FeedRows.weigh(given, !steps.isEmpty(), voice);
     List<String> missing = course == Course.MISSING ? Gaps.missing(horse, voice) : List.of();
     List<String> notes = officeNotes(horse, course, voice);
     HorsePaper paper =
@@ -64,10 +64,11 @@ public final class HorsePapers {
             notes,
             findings.measured(course),
             findings.meaning(course),
+            findings.then(course),
             course == Course.VET_FIRST ? List.of() : Gaps.unknown(horse, voice),
             Gaps.asks(horse, voice),
             more(horse, course, voice),
-            watch(horse, course, given, voice),
+            watch(horse, course, steps.isEmpty() ? given : List.of(), voice),
             vet(course, voice),
             voice.ring(),
             voice.say("sheet.foot", "day", voice.texts().day(view.asOf())),

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 /** How much stands on a sheet, and so how large its letters can be. */
 final class PaperRoom {
   /** Lines that a page holds, in units of a line of small print, for each size of letters. */
-  private static final int[] ROOM = {40, 50, 62, 78, 100};
+  private static final int[] ROOM = {44, 55, 68, 84, 105};
 
   private static final int LINE = 62;
   private static final int NARROW = 30;

@@ -5,7 +5,7 @@ import java.math.RoundingMode;
 
 /** Amounts as a person reads them off a scale: small ones in grams or ounces. */
 public final class Weighed {
-  private static final double SMALL_KG = 0.1;
+  private static final double SMALL_KG = 0.2;
   private static final int GRAMS = 1000;
   private static final int OUNCES = 16;
 
