@@ -43,8 +43,7 @@ class PaperHostileInputTest {
   private static final int PRINTED = 300;
   private static final String FILE = "(sheets|letters|alerts)/[a-z0-9+=_-]{1,100}\\.(html|pdf|eml)";
   private static final Set<String> HEADERS =
-      Set.of(
-          "Date", "To", "Message-ID", "Subject", "MIME-Version", "Content-Type", "X-Unsent");
+      Set.of("Date", "To", "Message-ID", "Subject", "MIME-Version", "Content-Type", "X-Unsent");
 
   @Test
   void sheetsLettersAndAlertsKeepTheTextAndTakeNothingElse() throws Exception {
@@ -74,7 +73,8 @@ class PaperHostileInputTest {
           try (PDDocument document = Loader.loadPDF(pdf)) {
             assertEquals(1, document.getNumberOfPages(), about);
             String name = view.horseFacts().get(horse.horse()).name();
-            holds(new PDFTextStripper().getText(document), Cut.name(name, horse.horse(), 60), about);
+            holds(
+                new PDFTextStripper().getText(document), Cut.name(name, horse.horse(), 60), about);
           }
         }
       }
@@ -125,16 +125,14 @@ class PaperHostileInputTest {
 
   private static void draft(byte[] bytes, String path, String about) throws Exception {
     MimeMessage message =
-        new MimeMessage(
-            Session.getInstance(new Properties()), new ByteArrayInputStream(bytes));
+        new MimeMessage(Session.getInstance(new Properties()), new ByteArrayInputStream(bytes));
     List<String> headers = new ArrayList<>();
     for (Header header : Collections.list(message.getAllHeaders())) {
       headers.add(header.getName());
     }
     assertTrue(HEADERS.containsAll(headers), about + " " + path + " " + headers);
     assertEquals(headers.size(), new TreeSet<>(headers).size(), about + " " + headers);
-    assertTrue(
-        message.getAllRecipients() == null || message.getAllRecipients().length == 1, about);
+    assertTrue(message.getAllRecipients() == null || message.getAllRecipients().length == 1, about);
     nothingSteers(message.getSubject(), about);
     assertFalse(message.getSubject().contains("\n"), about);
     MimeMultipart all = (MimeMultipart) message.getContent();

@@ -29,12 +29,13 @@ import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Priority;
+import rickyard.report.pdf.PdfWriter;
+import rickyard.report.text.BrokenTemplateException;
 import rickyard.report.view.CoOpView;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.PaperFacts;
 import rickyard.report.view.PaperSize;
 import rickyard.report.view.Serving;
-import rickyard.report.text.BrokenTemplateException;
 
 class PaperTest {
   private static final Set<String> ALL = Set.of("sheets", "letters", "pdf");
@@ -78,7 +79,8 @@ class PaperTest {
     assertTrue(sheet.contains("VET FIRST"), sheet);
     assertFalse(AMOUNT.matcher(sheet).find(), sheet);
     assertFalse(files.containsKey("sheets/" + horse(acute) + ".pdf"));
-    String letter = plain(files.get("letters/+" + acute.client().toLowerCase(Locale.ROOT) + ".eml"));
+    String letter =
+        plain(files.get("letters/+" + acute.client().toLowerCase(Locale.ROOT) + ".eml"));
     String name = view.horseFacts().get(acute.horse()).name();
     String part = letter.substring(letter.indexOf("== " + name + " =="));
     int next = part.indexOf("\n== ", 4);
@@ -141,6 +143,23 @@ class PaperTest {
   }
 
   @Test
+  void everySheetIsOnePageOnEitherPaper() {
+    for (PaperSize size : PaperSize.values()) {
+      PaperFacts facts =
+          new PaperFacts(
+              new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), size);
+      files(facts, Set.of("sheets"))
+          .forEach(
+              (path, bytes) -> {
+                if (path.endsWith(".html")) {
+                  String html = new String(bytes, UTF_8);
+                  assertEquals(1, PdfWriter.of(html, view.asOf()).pages(), size + " " + path);
+                }
+              });
+    }
+  }
+
+  @Test
   void paperIsTheSameBytesWhateverTheMachine() {
     SortedMap<String, byte[]> here = files(PaperFacts.none(), ALL);
     Locale locale = Locale.getDefault();
@@ -195,13 +214,14 @@ class PaperTest {
     List<HorseAdvice> horses =
         view.horses().stream().filter(h -> h.priority() == Priority.NONE).toList();
     quiet.putAll(Outputs.of(SampleView.withHorses(view, horses), ALL));
-    assertTrue(quiet.keySet().stream().noneMatch(p -> p.endsWith(".eml")), quiet.keySet().toString());
+    assertTrue(
+        quiet.keySet().stream().noneMatch(p -> p.endsWith(".eml")), quiet.keySet().toString());
   }
 
   @Test
   void anAlertGivesTheCallsInOrderWithNumbersAndSentences() throws Exception {
     SortedMap<String, byte[]> files = files(PaperFacts.none(), Set.of("letters"));
-    String alert = plain(files.get("alerts/+r=002e=0020+a+dler.eml"));
+    String alert = plain(files.get("alerts/+r=002e=0020a+dler.eml"));
     int last = -1;
     for (HorseAdvice horse : view.horses()) {
       if (horse.priority() == Priority.CALL_NOW) {
@@ -219,9 +239,7 @@ class PaperTest {
   void anOfficeTemplateTakesThePlaceOfTheBuiltInOne() {
     SortedMap<String, byte[]> files =
         files(
-            facts(
-                Map.of(),
-                Map.of("sheet/horse.html", "<p th:text=\"${p.horse()}\">x</p>")),
+            facts(Map.of(), Map.of("sheet/horse.html", "<p th:text=\"${p.horse()}\">x</p>")),
             Set.of("sheets"));
     assertEquals("Bramble", sheet(files, "+h1"));
   }
@@ -252,8 +270,7 @@ class PaperTest {
   }
 
   private static MimeMessage message(byte[] bytes) throws Exception {
-    return new MimeMessage(
-        Session.getInstance(new Properties()), new ByteArrayInputStream(bytes));
+    return new MimeMessage(Session.getInstance(new Properties()), new ByteArrayInputStream(bytes));
   }
 
   private static String plain(byte[] bytes) throws Exception {

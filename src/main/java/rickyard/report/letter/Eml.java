@@ -89,8 +89,7 @@ final class Eml {
     return part;
   }
 
-  private static MimeBodyPart file(Attachment attachment)
-      throws MessagingException, IOException {
+  private static MimeBodyPart file(Attachment attachment) throws MessagingException, IOException {
     MimeBodyPart part = new MimeBodyPart();
     part.setDataHandler(
         new DataHandler(new ByteArrayDataSource(attachment.bytes(), attachment.type())));

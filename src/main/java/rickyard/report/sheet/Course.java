@@ -15,32 +15,21 @@ import rickyard.core.advice.Proposal;
  */
 public enum Course {
   /** Acute laminitis without a veterinary plan: no amounts. */
-  VET_FIRST(false),
+  VET_FIRST,
   /** The diet cannot be judged: no amounts. */
-  MISSING(false),
+  MISSING,
   /** Over a limit and no change is enough: no amounts. */
-  NOT_CLEARED(false),
+  NOT_CLEARED,
   /** A changed ration that clears. */
-  CHANGE(true),
+  CHANGE,
   /** The present ration clears, the coming one does not. */
-  HOLD(true),
+  HOLD,
   /** Under the limit by less than the guard band: the ration stands until a second test. */
-  BORDERLINE(true),
+  BORDERLINE,
   /** The ration stands. */
-  KEEP(true);
+  KEEP;
 
   private static final double EVEN = 0.5;
-
-  private final boolean amounts;
-
-  Course(boolean amounts) {
-    this.amounts = amounts;
-  }
-
-  /** Whether amounts may be shown. */
-  public boolean hasAmounts() {
-    return amounts;
-  }
 
   /** As templates and texts call it. */
   public String code() {
@@ -53,11 +42,17 @@ public enum Course {
       return VET_FIRST;
     }
     DietSummary after = horse.after();
-    if (!horse.problems().isEmpty() || after == null || isOpen(after)) {
+    if (!horse.problems().isEmpty() || after == null) {
       return MISSING;
     }
-    if (isOver(horse, after)) {
-      return chosen(horse).map(p -> p.kind().equals("hold") ? HOLD : CHANGE).orElse(NOT_CLEARED);
+    if (after.limits().stream().anyMatch(l -> decides(l) && isOver(l))) {
+      return over(horse);
+    }
+    if (isOpen(after)) {
+      return MISSING;
+    }
+    if (isCalled(horse)) {
+      return over(horse);
     }
     return after.limits().stream()
             .anyMatch(l -> decides(l) && l.verdict().equals("borderline-under"))
@@ -82,11 +77,13 @@ public enum Course {
         || diet.limits().stream().anyMatch(l -> decides(l) && l.verdict().equals("cannot-judge"));
   }
 
+  private static Course over(HorseAdvice horse) {
+    return chosen(horse).map(p -> p.kind().equals("hold") ? HOLD : CHANGE).orElse(NOT_CLEARED);
+  }
+
   /** A call is never answered with 'go on', whatever the diet as a whole says. */
-  private static boolean isOver(HorseAdvice horse, DietSummary diet) {
-    boolean isCalled =
-        horse.priority() == Priority.CALL_NOW || horse.priority() == Priority.CALL_TODAY;
-    return isCalled || diet.limits().stream().anyMatch(l -> decides(l) && isOver(l));
+  private static boolean isCalled(HorseAdvice horse) {
+    return horse.priority() == Priority.CALL_NOW || horse.priority() == Priority.CALL_TODAY;
   }
 
   private static boolean isOver(LimitLine line) {

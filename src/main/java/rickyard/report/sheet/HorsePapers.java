@@ -48,18 +48,20 @@ public final class HorsePapers {
     List<HorsePaper.Weigh> weigh = FeedRows.weigh(given, !steps.isEmpty(), voice);
     List<String> missing = course == Course.MISSING ? Gaps.missing(horse, voice) : List.of();
     List<String> notes = officeNotes(horse, course, voice);
+    List<String> changeNotes = changeNotes(horse, course, given, voice);
+    boolean isComing = course == Course.KEEP && !changeNotes.isEmpty();
     HorsePaper paper =
         new HorsePaper(
             voice.horse(),
             voice.client(),
             course.code(),
             voice.say("sheet.for", "day", voice.texts().day(view.asOf())),
-            voice.say("banner." + course.code()),
-            lead(horse, course, voice),
+            voice.say("banner." + (isComing ? "keep-new" : course.code())),
+            isComing ? voice.say("lead.keep-new") : lead(horse, course, voice),
             weigh,
             moving.stream().map(voice::item).toList(),
             steps,
-            changeNotes(horse, course, given, voice),
+            changeNotes,
             missing,
             notes,
             findings.measured(course),

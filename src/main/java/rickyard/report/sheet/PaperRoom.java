@@ -7,6 +7,9 @@ final class PaperRoom {
   /** Lines that a page holds, in units of a line of small print, for each size of letters. */
   private static final int[] ROOM = {44, 55, 68, 84, 105};
 
+  /** The share of a page that surely fits, whatever its paper. */
+  private static final double SURE = 0.75;
+
   private static final int LINE = 62;
   private static final int NARROW = 30;
   private static final int NAME = 18;
@@ -24,15 +27,18 @@ final class PaperRoom {
     return HorsePaper.MOST;
   }
 
+  /** Whether it may be more than a page holds, so that it has to be tried. */
+  static boolean isTight(HorsePaper paper) {
+    return paper.size() >= ROOM.length || lines(paper) > SURE * ROOM[paper.size()];
+  }
+
   private static double lines(HorsePaper paper) {
     double lines = 5 + 4 * rows(paper.horse(), NAME) + rows(paper.banner(), NAME);
     lines += 1.4 * rows(paper.lead(), LINE);
     for (HorsePaper.Weigh row : paper.weigh()) {
       lines += 2.4 * Math.max(1, rows(row.item(), NAME));
     }
-    for (HorsePaper.Step step : paper.steps()) {
-      lines += 1.5;
-    }
+    lines += 1.5 * paper.steps().size();
     lines += paper.steps().isEmpty() ? 0 : 3 + paper.columns().size();
     lines += rows(Stream.of(paper.changeNotes(), paper.missing()).flatMap(l -> l.stream()), LINE);
     lines += rows(paper.officeNotes().stream(), LINE);

@@ -51,14 +51,15 @@ public final class Sheets {
 
   private Sheet of(HorseAdvice horse) {
     HorsePaper paper = papers.of(horse);
-    if (!papers.isChanged(horse)) {
+    boolean isPrinted = papers.isChanged(horse);
+    if (!isPrinted && !PaperRoom.isTight(paper)) {
       return new Sheet(html(horse, paper), Optional.empty());
     }
     while (true) {
       String html = html(horse, paper);
       Pdf pdf = PdfWriter.of(html, view.asOf());
       if (pdf.pages() == 1 || paper.size() == HorsePaper.MOST) {
-        return new Sheet(html, Optional.of(pdf));
+        return new Sheet(html, isPrinted ? Optional.of(pdf) : Optional.empty());
       }
       paper = paper.withSize(paper.size() + 1);
     }

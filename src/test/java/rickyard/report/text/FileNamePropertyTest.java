@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FileNamePropertyTest {
   private static final long SEED = 20261126L;
   private static final int TRIES = 20_000;
-  private static final String LETTERS = "aAbBcConNpPrRxX0123456789+=-_. /\\:*?<>|\"éÉİıß\ud83d\udc34";
+  private static final String LETTERS =
+      "aAbBcConNpPrRxX0123456789+=-_. /\\:*?<>|\"éÉİıß\ud83d\udc34";
   private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul", "com1", "lpt9");
 
   @ParameterizedTest

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -24,7 +25,7 @@ class LanguagesTest {
     german.forEach((key, words) -> assertEquals(filled(english.get(key)), filled(words), key));
   }
 
-  private static TreeSet<String> filled(String words) {
+  private static Set<String> filled(String words) {
     return Phrases.FILLED
         .matcher(words)
         .results()
