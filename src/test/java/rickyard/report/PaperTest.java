@@ -146,8 +146,7 @@ class PaperTest {
   void everySheetIsOnePageOnEitherPaper() {
     for (PaperSize size : PaperSize.values()) {
       PaperFacts facts =
-          new PaperFacts(
-              new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), size);
+          new PaperFacts(new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), size);
       files(facts, Set.of("sheets"))
           .forEach(
               (path, bytes) -> {

@@ -37,7 +37,8 @@ class CourseTest {
 
   @Test
   void whatIsOverOneLimitIsNotExcusedByAnotherThatIsOpen() {
-    assertEquals(Course.CHANGE, course(Priority.CALL_TODAY, false, diet(EXCEEDS, OPEN), swap(true)));
+    assertEquals(
+        Course.CHANGE, course(Priority.CALL_TODAY, false, diet(EXCEEDS, OPEN), swap(true)));
     assertEquals(Course.NOT_CLEARED, course(Priority.CALL_TODAY, false, diet(EXCEEDS, OPEN)));
   }
 
@@ -95,14 +96,36 @@ class CourseTest {
 
   private static DietSummary diet(LimitLine... lines) {
     return new DietSummary(
-        5, 4, 1.8, null, null, null, null, List.of(), List.of(), List.of(lines),
-        lines.length == 0 ? null : lines[0], List.of());
+        5,
+        4,
+        1.8,
+        null,
+        null,
+        null,
+        null,
+        List.of(),
+        List.of(),
+        List.of(lines),
+        lines.length == 0 ? null : lines[0],
+        List.of());
   }
 
   private static LimitLine line(
       String verdict, String severity, @org.jspecify.annotations.Nullable Double over) {
     return new LimitLine(
-        "id-" + verdict, "ID", "diet", "nsc_wsc", 10, "% DM", 9.0, 8.0, 10.0, 1.0, over, verdict,
-        severity, "reason");
+        "id-" + verdict,
+        "ID",
+        "diet",
+        "nsc_wsc",
+        10,
+        "% DM",
+        9.0,
+        8.0,
+        10.0,
+        1.0,
+        over,
+        verdict,
+        severity,
+        "reason");
   }
 }
