@@ -139,7 +139,11 @@ final class Findings {
       return voice.say("meaning.no-diet");
     }
     LimitLine worst = worst();
-    return worst == null ? voice.say("meaning.no-limit") : meaning(worst);
+    return worst == null
+        ? voice.say("meaning.no-limit")
+        : meaning(
+            worst,
+            course == Course.HOLD && worst.subject().equals("diet") ? "coming" : worst.subject());
   }
 
   /** What the changed ration comes to; empty where none is told. */
@@ -165,7 +169,7 @@ final class Findings {
         .orElse("");
   }
 
-  private String meaning(LimitLine line) {
+  private String meaning(LimitLine line, String subject) {
     String number = voice.value(line.value(), line.u(), line.unit());
     boolean isBound = line.high() == null;
     return voice
@@ -175,7 +179,7 @@ final class Findings {
             "horse",
             voice.horse(),
             "subject",
-            voice.texts().word("subject", line.subject()),
+            voice.texts().word("subject", subject),
             "value",
             isBound ? voice.say("value.at-least", "value", number) : number,
             "quantity",
