@@ -46,7 +46,7 @@ final class PaperOutputs {
 
   private static void add(SortedMap<String, OutputFile> files, String horse, Sheets.Sheet sheet) {
     String path = Sheets.path(horse);
-    files.put(path + ".html", OutputFile.of(sheet.html().getBytes(StandardCharsets.UTF_8)));
-    sheet.pdf().ifPresent(pdf -> files.put(path + ".pdf", OutputFile.of(pdf.bytes())));
+    files.put(path + ".html", out -> out.write(sheet.html().getBytes(StandardCharsets.UTF_8)));
+    sheet.pdf().ifPresent(pdf -> files.put(path + ".pdf", out -> out.write(pdf.bytes())));
   }
 }

@@ -92,7 +92,7 @@ final class Eml {
   private static MimeBodyPart file(Attachment attachment) throws MessagingException, IOException {
     MimeBodyPart part = new MimeBodyPart();
     part.setDataHandler(
-        new DataHandler(new ByteArrayDataSource(attachment.bytes(), attachment.type())));
+        new DataHandler(new ByteArrayDataSource(attachment.bytes().get(), attachment.type())));
     part.setFileName(attachment.name());
     part.setDisposition("attachment");
     part.setHeader("Content-Transfer-Encoding", "base64");
@@ -115,7 +115,7 @@ final class Eml {
       add(sha256, draft.html());
       for (Attachment attachment : draft.attachments()) {
         add(sha256, attachment.name());
-        add(sha256, attachment.bytes());
+        add(sha256, attachment.bytes().get());
       }
       return HexFormat.of().formatHex(sha256.digest()).substring(0, ID_LENGTH);
     } catch (NoSuchAlgorithmException e) {

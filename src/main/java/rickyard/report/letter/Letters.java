@@ -132,12 +132,12 @@ public final class Letters {
     Sheets.Sheet sheet = Optional.ofNullable(sheets.get(horse)).orElseThrow();
     return sheet
         .pdf()
-        .map(pdf -> new Attachment(FileName.of(horse) + ".pdf", "application/pdf", pdf.bytes()))
+        .map(pdf -> new Attachment(FileName.of(horse) + ".pdf", "application/pdf", pdf::bytes))
         .orElseGet(
             () ->
                 new Attachment(
                     FileName.of(horse) + ".html",
                     "text/html; charset=UTF-8",
-                    sheet.html().getBytes(StandardCharsets.UTF_8)));
+                    () -> sheet.html().getBytes(StandardCharsets.UTF_8)));
   }
 }

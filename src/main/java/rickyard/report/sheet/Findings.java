@@ -11,6 +11,7 @@ import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.LimitLine;
 import rickyard.core.advice.PortionLine;
 import rickyard.core.advice.ProposalItem;
+import rickyard.report.view.AnalysisRow;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.VerdictRow;
@@ -22,11 +23,13 @@ final class Findings {
 
   private final HorseAdvice horse;
   private final Map<String, LotRow> lots;
+  private final Contents contents;
   private final Voice voice;
 
-  Findings(HorseAdvice horse, Map<String, LotRow> lots, Voice voice) {
+  Findings(HorseAdvice horse, Map<String, LotRow> lots, Contents contents, Voice voice) {
     this.horse = horse;
     this.lots = lots;
+    this.contents = contents;
     this.voice = voice;
   }
 
@@ -78,19 +81,20 @@ final class Findings {
 
   private String ofLot(LotRow lot, String item) {
     String quantity = quantity();
+    String key = lot.sampledOn().isBlank() ? "measured.lot-no-day" : "measured.lot";
     Optional<VerdictRow> row = row(lot, quantity);
-    String found = quantity;
-    if (row.isEmpty() && !quantity.equals(NSC)) {
-      row = row(lot, NSC);
-      found = NSC;
+    Optional<AnalysisRow> plain =
+        row.isPresent() ? Optional.empty() : contents.find(lot.lot(), quantity);
+    if (plain.isPresent()) {
+      String value = voice.value(plain.get().value(), plain.get().u(), PERCENT);
+      return sentence(key, item, quantity, voice.day(lot.sampledOn()), value);
     }
     if (row.isEmpty()) {
       return sentence("measured.lot-unknown", item, quantity, "", "");
     }
     VerdictRow verdict = row.get();
     String value = voice.value(verdict.value(), verdict.u(), verdict.unit());
-    String key = lot.sampledOn().isBlank() ? "measured.lot-no-day" : "measured.lot";
-    return sentence(key, item, found, voice.day(lot.sampledOn()), bounded(verdict, value));
+    return sentence(key, item, quantity, voice.day(lot.sampledOn()), bounded(verdict, value));
   }
 
   private String bounded(VerdictRow row, String value) {

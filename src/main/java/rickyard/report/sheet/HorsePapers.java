@@ -24,12 +24,14 @@ public final class HorsePapers {
   private final PaperFacts facts;
   private final Languages languages;
   private final Map<String, LotRow> lots;
+  private final Contents contents;
 
   public HorsePapers(MorningView view, PaperFacts facts, Languages languages) {
     this.view = view;
     this.facts = facts;
     this.languages = languages;
     this.lots = Findings.byLot(view);
+    this.contents = new Contents(view);
   }
 
   /** The texts in the language of a client. */
@@ -43,7 +45,7 @@ public final class HorsePapers {
     Voice voice = Voice.of(horse, view, texts(horse.client()));
     List<Given> given = Given.of(horse, course, facts.servings(horse.horse()));
     List<Given> moving = course == Course.CHANGE ? FeedRows.moving(horse, given) : List.<Given>of();
-    Findings findings = new Findings(horse, lots, voice);
+    Findings findings = new Findings(horse, lots, contents, voice);
     List<HorsePaper.Step> steps = FeedRows.steps(horse, moving, voice);
     List<HorsePaper.Weigh> weigh = FeedRows.weigh(given, !steps.isEmpty(), voice);
     List<String> missing = course == Course.MISSING ? Gaps.missing(horse, voice) : List.of();
