@@ -44,16 +44,15 @@ final class RowParsers {
     return good(row, client);
   }
 
-  /**
-   * A language is two or three letters; whether there are texts in it is not a register's matter.
-   */
-  private static String language(RegisterRow row) {
+  /** What is no language costs a client nothing but its language: it is warned about. */
+  private String language(RegisterRow row) {
     String language = row.text("language").toLowerCase(Locale.ROOT);
-    if (!language.isEmpty() && !language.matches("[a-z]{2,3}")) {
-      row.wrong("language", "not-a-language", "two or three letters, for example en or de");
-      return "";
+    if (language.isEmpty() || language.matches("[a-z]{2,3}")) {
+      return language;
     }
-    return language;
+    String expected = "two or three letters, for example en or de; English is used";
+    findings.warn(row.problem("language", "not-a-language", expected, row.text("language")));
+    return "";
   }
 
   Optional<Lot> lot(RegisterRow row) {
