@@ -135,12 +135,32 @@ class ArchitectureTest {
   static final ArchRule documentsAreParsedInIntake =
       noClasses()
           .that()
-          .resideOutsideOfPackage("rickyard.intake..")
+          .resideOutsideOfPackages("rickyard.intake..", "rickyard.report.pdf..")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
               "org.apache.tika..", "org.apache.pdfbox..", "org.apache.poi..", "org.dhatim..")
-          .because("bytes become cells behind one seam");
+          .because("bytes become cells behind one seam; report.pdf writes with the same library");
+
+  @ArchTest
+  static final ArchRule printingStaysInReportPdf =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("rickyard.report.pdf..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("com.openhtmltopdf..")
+          .because("fixed identity, fonts and no fetching are seen to in one place");
+
+  @ArchTest
+  static final ArchRule mailStaysInReportLetter =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("rickyard.report.letter..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("jakarta.mail..", "jakarta.activation..", "org.eclipse.angus..")
+          .because("drafts are made in one place, and nothing else can send");
 
   @ArchTest
   static final ArchRule jdbcStaysInTheLedger =

@@ -2,6 +2,7 @@ package rickyard.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -15,6 +16,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rickyard.morning.OfficeFolders;
 import rickyard.morning.Options;
+import rickyard.report.view.PaperSize;
 
 /** Runs one morning of an office. */
 @Command(
@@ -31,7 +33,7 @@ import rickyard.morning.Options;
       "so and changes nothing."
     })
 final class MorningCommand implements Callable<Integer> {
-  static final List<String> OUTPUTS = List.of("data", "page");
+  static final List<String> OUTPUTS = List.of("data", "page", "pdf", "sheets", "letters");
 
   @Mixin private final FolderOptions folders = new FolderOptions();
 
@@ -54,9 +56,15 @@ final class MorningCommand implements Callable<Integer> {
       names = "--outputs",
       paramLabel = "LIST",
       split = ",",
-      description = "Which outputs: ${DEFAULT-VALUE} (default all).",
-      defaultValue = "data,page")
+      description = "Which outputs: data, page, pdf, sheets, letters (default all).",
+      defaultValue = "data,page,pdf,sheets,letters")
   private List<String> outputs = OUTPUTS;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "A4|letter",
+      description = "Paper of sheets and summary.pdf (default A4).")
+  private String paper = "A4";
 
   @Option(names = "--workers", paramLabel = "N", description = "Documents read at a time.")
   private int workers = Math.min(4, Runtime.getRuntime().availableProcessors());
@@ -85,7 +93,17 @@ final class MorningCommand implements Callable<Integer> {
         spec,
         where,
         Optional.ofNullable(asOf),
-        new Options(units, new TreeSet<>(outputs)),
+        new Options(units, new TreeSet<>(outputs), size()),
         workers);
+  }
+
+  private PaperSize size() {
+    return Arrays.stream(PaperSize.values())
+        .filter(size -> size.code().equalsIgnoreCase(paper))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new ParameterException(
+                    spec.commandLine(), "--paper is A4 or letter, not " + paper));
   }
 }

@@ -27,13 +27,15 @@ import rickyard.registers.Registers;
  * @param arrivals its entries
  * @param registers the office's own tables
  * @param tables built-in tables with the office's changes
+ * @param templates the office's own templates and texts
  */
 record Inputs(
     LocalDate asOf,
     Inventory inventory,
     List<ArrivalRow> arrivals,
     Loaded registers,
-    Tables tables) {
+    Tables tables,
+    TemplateFolder templates) {
 
   Inputs {
     arrivals = List.copyOf(arrivals);
@@ -47,11 +49,12 @@ record Inputs(
    */
   static Inputs load(OfficeFolders folders, LocalDate asOf, Optional<JournalEntry> last) {
     Tables tables = Tables.load(folders.officeConfig());
+    TemplateFolder templates = TemplateFolder.read(folders.officeConfig());
     Loaded registers = registers(folders, asOf, last, tables);
     registers.requireUsable();
     Inventory inventory = freeze(folders.inbox());
     List<ArrivalRow> arrivals = inventory.arrivals().stream().map(Inputs::row).toList();
-    return new Inputs(asOf, inventory, arrivals, registers, tables);
+    return new Inputs(asOf, inventory, arrivals, registers, tables, templates);
   }
 
   private static Inventory freeze(Path inbox) {
@@ -113,6 +116,7 @@ record Inputs(
   SortedMap<String, String> digests() {
     SortedMap<String, String> digests = new TreeMap<>();
     tables.digests().forEach((name, digest) -> digests.put("config/" + name, digest));
+    templates.digests().forEach((name, digest) -> digests.put("config/" + name, digest));
     registers
         .office()
         .files()

@@ -12,6 +12,7 @@ import rickyard.ledger.Ledger;
 import rickyard.ledger.LedgerException;
 import rickyard.ledger.MorningRow;
 import rickyard.ledger.Mornings;
+import rickyard.report.text.BrokenTemplateException;
 
 /** One run of an office: takes it, finds out which morning this is, and brings it to its end. */
 public final class Morning {
@@ -139,6 +140,7 @@ public final class Morning {
   private static boolean isOwn(RuntimeException failure) {
     Throwable cause = failure instanceof MorningFailedException ? failure.getCause() : failure;
     return Exhausted.sentence(failure).isPresent()
+        || cause instanceof BrokenTemplateException
         || cause instanceof LedgerException
         || cause instanceof UsageException
         || cause instanceof ReaderUnavailableException;

@@ -227,15 +227,20 @@ final class MorningWork {
     List<HorseAdvice> advice = advice();
     CoOpAdvice shared = keptShare().orElseGet(() -> pipeline.share(settled(), judged(), advice));
     MorningView view =
-        new ViewMaker(inputs, options, pipeline.memory(), settled(), judged(), advice).view();
+        Outputs.counted(
+            new ViewMaker(inputs, options, pipeline.memory(), settled(), judged(), advice).view(),
+            options.outputs());
+    // A broken template of the office stops here, before anything is kept or written.
+    SortedMap<String, OutputFile> outputs =
+        new TreeMap<>(
+            Outputs.files(
+                view, CoOpRows.of(shared), PaperDesk.facts(inputs, options), options.outputs()));
     // First the index, then the truth: where the journal has a morning, the index has it too.
     ledger.checkpoint();
     requireOriginals();
     if (!ledger.mornings().isFinished(number)) {
       ledger.journal().write(journal(advice));
     }
-    SortedMap<String, OutputFile> outputs =
-        new TreeMap<>(Outputs.files(view, CoOpRows.of(shared), options.outputs()));
     if (options.outputs().contains(Outputs.DATA)) {
       new Drafts(settled(), inputs)
           .files(view.questions())

@@ -14,7 +14,7 @@ import java.util.Optional;
  * {@code a|b} two spellings of one quantity of which a file has one.
  */
 public enum Register {
-  CLIENTS("clients.csv", "client_id! name! email phone adviser units"),
+  CLIENTS("clients.csv", "client_id! name! email phone adviser units language?"),
   HORSES(
       "horses.csv",
       "horse_id! client_id! name! type! birth_month! body_weight_kg|body_weight_lb!# weight_by!"

@@ -39,8 +39,20 @@ final class RowParsers {
             row.text("email"),
             row.text("phone"),
             row.text("adviser"),
-            row.word("units", List.of("kg", "lb")));
+            row.word("units", List.of("kg", "lb")),
+            language(row));
     return good(row, client);
+  }
+
+  /** What is no language costs a client nothing but its language: it is warned about. */
+  private String language(RegisterRow row) {
+    String language = row.text("language").toLowerCase(Locale.ROOT);
+    if (language.isEmpty() || language.matches("[a-z]{2,3}")) {
+      return language;
+    }
+    String expected = "two or three letters, for example en or de; English is used";
+    findings.warn(row.problem("language", "not-a-language", expected, row.text("language")));
+    return "";
   }
 
   Optional<Lot> lot(RegisterRow row) {

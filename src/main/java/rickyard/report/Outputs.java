@@ -11,9 +11,11 @@ import rickyard.report.csv.CsvOut;
 import rickyard.report.csv.MorningTables;
 import rickyard.report.csv.Table;
 import rickyard.report.json.SummaryJson;
+import rickyard.report.letter.Letters;
 import rickyard.report.page.SummaryPage;
 import rickyard.report.view.CoOpView;
 import rickyard.report.view.MorningView;
+import rickyard.report.view.PaperFacts;
 
 /** The files of a morning, as bytes: the same view gives the same bytes, whatever the machine. */
 public final class Outputs {
@@ -23,12 +25,22 @@ public final class Outputs {
   /** Family of summary.html. */
   public static final String PAGE = "page";
 
+  /** Family of the sheets for the stable door. */
+  public static final String SHEETS = "sheets";
+
+  /** Family of the drafts: letters to clients, alerts to advisers. */
+  public static final String LETTERS = "letters";
+
+  /** Family of summary.pdf. */
+  public static final String PDF = "pdf";
+
   private Outputs() {}
 
   /**
    * The files of the families asked for; families of other writers are left to them.
    *
-   * @param families any of {@link #DATA}, {@link #PAGE}
+   * @param families any of {@link #DATA}, {@link #PAGE}, {@link #SHEETS}, {@link #LETTERS}, {@link
+   *     #PDF}
    * @return bytes by path relative to the output folder
    */
   public static SortedMap<String, byte[]> of(MorningView view, Set<String> families) {
@@ -53,10 +65,20 @@ public final class Outputs {
     return out.toByteArray();
   }
 
-  /** The files of the families asked for, each made when it is written. */
+  /** The files of the families asked for, without what only paper needs. */
   public static SortedMap<String, OutputFile> files(
       MorningView view, CoOpView coOp, Set<String> families) {
-    MorningView shown = VetFirst.withheld(view);
+    return files(view, coOp, PaperFacts.none(), families);
+  }
+
+  /**
+   * The files of the families asked for; large ones are made when they are written.
+   *
+   * @throws rickyard.report.text.BrokenTemplateException if a template of the office cannot be used
+   */
+  public static SortedMap<String, OutputFile> files(
+      MorningView view, CoOpView coOp, PaperFacts paper, Set<String> families) {
+    MorningView shown = counted(VetFirst.withheld(view), families);
     SortedMap<String, OutputFile> files = new TreeMap<>();
     if (families.contains(DATA)) {
       for (Table table : MorningTables.of(shown, coOp)) {
@@ -67,6 +89,13 @@ public final class Outputs {
     if (families.contains(PAGE)) {
       files.put("summary.html", OutputFile.of(SummaryPage.bytes(shown, coOp, Cautions.all())));
     }
+    files.putAll(PaperOutputs.files(shown, paper, families));
     return Collections.unmodifiableSortedMap(files);
+  }
+
+  /** The view with the letters that are drafted counted in. */
+  public static MorningView counted(MorningView view, Set<String> families) {
+    int letters = families.contains(LETTERS) ? Letters.clients(view).size() : 0;
+    return view.counts().letters() == letters ? view : view.withLetters(letters);
   }
 }

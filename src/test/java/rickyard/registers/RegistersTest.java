@@ -89,6 +89,28 @@ class RegistersTest {
   }
 
   @Test
+  void aClientsLanguageIsReadAndWhatIsNoneIsOnlyWarnedAbout() {
+    Loaded loaded =
+        new OfficeFolder(folder)
+            .with(
+                "clients.csv",
+                "client_id,name,email,phone,adviser,units,language\n"
+                    + "C1,Ash Farm,ash@example.org,0100,A1,kg,DE\n"
+                    + "C2,Birch Farm,,,A1,lb,Deutsch\n")
+            .load();
+
+    assertEquals("de", loaded.office().findClient("C1").orElseThrow().language());
+    assertEquals("", loaded.office().findClient("C2").orElseThrow().language());
+    assertEquals(List.of(), badMessages(loaded));
+    assertTrue(
+        messages(loaded.warnings())
+            .contains(
+                "clients.csv, row 3, column \"language\": expected two or three letters, for"
+                    + " example en or de; English is used, found \"Deutsch\""),
+        messages(loaded.warnings()).toString());
+  }
+
+  @Test
   void blankCellsAreNotAskedUnknownOrGuessed() {
     Loaded loaded = new OfficeFolder(folder).load();
     Horse horse = loaded.office().findHorse("H2").orElseThrow();

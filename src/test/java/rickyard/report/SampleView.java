@@ -1,5 +1,8 @@
 package rickyard.report;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,6 +91,40 @@ final class SampleView {
   /** The same with every text that comes from outside put through {@code text}. */
   static MorningView of(int horses, int lots, UnaryOperator<String> text) {
     return new SampleView(horses, lots, text).view();
+  }
+
+  /** What a file holds. */
+  static byte[] bytes(OutputFile file) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      file.write(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  /** The same morning with other advice. */
+  static MorningView withHorses(MorningView view, List<HorseAdvice> horses) {
+    return new MorningView(
+        view.asOf(),
+        view.units(),
+        view.outcomes(),
+        view.analyses(),
+        view.lots(),
+        horses,
+        view.questions(),
+        view.followUps(),
+        view.recalls(),
+        view.changes(),
+        view.problems(),
+        view.warnings(),
+        view.decisionRule(),
+        view.tables(),
+        view.horseFacts(),
+        view.clientFacts(),
+        view.counts(),
+        view.firstMorning());
   }
 
   /** A morning on which nothing came to an office that knows nothing. */

@@ -70,7 +70,7 @@ class DemoDietsEndToEndTest {
     }
     // of a horse that a vet must see first no kilograms are written, so no dry matter either
     long vetFirst =
-        demo.horses().stream()
+        demo.horses().values().stream()
             .filter(h -> h.get("conditions").contains("laminitis-acute"))
             .filter(h -> !h.get("vet_plan").equals("yes"))
             .count();

@@ -53,7 +53,8 @@ public record Summary(
   /** A table used. */
   public record TableLine(String name, String version, String digest, boolean office) {}
 
-  static Summary of(MorningView view, List<String> cautions) {
+  /** Everything that a page of this morning shows. */
+  public static Summary of(MorningView view, List<String> cautions) {
     List<LotRow> lots = LotPages.shown(view);
     Anchors anchors = new Anchors(view, lots);
     return new Summary(

@@ -15,4 +15,21 @@ public record Counts(
     int samples,
     int lots,
     int horses,
-    int letters) {}
+    int letters) {
+  /** The same with a number of letters. */
+  public Counts withLetters(int number) {
+    return new Counts(
+        files,
+        parts,
+        accepted,
+        question,
+        duplicate,
+        superseded,
+        refused,
+        known,
+        samples,
+        lots,
+        horses,
+        number);
+  }
+}

@@ -115,15 +115,20 @@ public record MorningView(
 
   /** The same morning with its lots and tests taken together. */
   public MorningView withSeason(SeasonView season) {
-    return with(season, lotCautions);
+    return with(counts, season, lotCautions);
   }
 
   /** The same morning with cautions that are said once for all lots. */
   public MorningView withLotCautions(List<String> cautions) {
-    return with(season, cautions);
+    return with(counts, season, cautions);
   }
 
-  private MorningView with(SeasonView season, List<String> cautions) {
+  /** The same morning with a number of letters counted. */
+  public MorningView withLetters(int letters) {
+    return with(counts.withLetters(letters), season, lotCautions);
+  }
+
+  private MorningView with(Counts counts, SeasonView season, List<String> cautions) {
     return new MorningView(
         asOf,
         units,

@@ -66,23 +66,23 @@ class CombiningTest {
 
   @Test
   void testsAgreeUpToTwiceTheirJointUncertainty() {
-    assertEquals("", Combining.disagreement(wsc(dm(10, 3)), wsc(dm(20, 4))));
-    assertEquals("WSC 10 and 20.1 %", Combining.disagreement(wsc(dm(10, 3)), wsc(dm(20.1, 4))));
-    assertEquals("WSC 20.1 and 10 %", Combining.disagreement(wsc(dm(20.1, 3)), wsc(dm(10, 4))));
-    assertEquals("", Combining.disagreement(wsc(dm(10, 4)), wsc(dm(20, 3))));
+    assertEquals("", Combining.disagreement(wsc(dm(10, 3)), wsc(dm(20, 4)), false));
+    assertEquals("WSC 10 and 20.1 %", Combining.disagreement(wsc(dm(10, 3)), wsc(dm(20.1, 4)), false));
+    assertEquals("WSC 20.1 and 10 %", Combining.disagreement(wsc(dm(20.1, 3)), wsc(dm(10, 4)), false));
+    assertEquals("", Combining.disagreement(wsc(dm(10, 4)), wsc(dm(20, 3)), false));
   }
 
   @Test
   void aDisagreementIsSaidWithFourDigits() {
     assertEquals(
         "WSC 6.667 and 14.33 %",
-        Combining.disagreement(wsc(dm(20.0 / 3, 0.1)), wsc(dm(43.0 / 3, 0.1))));
+        Combining.disagreement(wsc(dm(20.0 / 3, 0.1)), wsc(dm(43.0 / 3, 0.1)), false));
   }
 
   @Test
   void censoredTestsAgreeWhereTheirIntervalsMeet() {
-    assertEquals("", Combining.disagreement(wsc(below(5, 0)), wsc(dm(4, 0))));
-    assertEquals("WSC 2.5 and 6 %", Combining.disagreement(wsc(below(5, 0)), wsc(dm(6, 0))));
+    assertEquals("", Combining.disagreement(wsc(below(5, 0)), wsc(dm(4, 0)), false));
+    assertEquals("WSC 2.5 and 6 %", Combining.disagreement(wsc(below(5, 0)), wsc(dm(6, 0)), false));
   }
 
   @Test
@@ -90,10 +90,10 @@ class CombiningTest {
     AnalyteCode cp = new AnalyteCode("CP");
 
     assertEquals(
-        "", Combining.disagreement(test(Map.of(cp, dm(8, 0.1))), test(Map.of(cp, dm(16, 0.1)))));
-    assertEquals("", Combining.disagreement(wsc(atLeast(20)), wsc(dm(5, 0.1))));
+        "", Combining.disagreement(test(Map.of(cp, dm(8, 0.1))), test(Map.of(cp, dm(16, 0.1))), false));
+    assertEquals("", Combining.disagreement(wsc(atLeast(20)), wsc(dm(5, 0.1)), false));
     assertEquals(
-        "", Combining.disagreement(wsc(dm(8, 0.1)), test(Map.of(AnalyteCode.STARCH, dm(16, 0.1)))));
+        "", Combining.disagreement(wsc(dm(8, 0.1)), test(Map.of(AnalyteCode.STARCH, dm(16, 0.1))), false));
   }
 
   @Test

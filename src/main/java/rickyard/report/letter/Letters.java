@@ -1,0 +1,143 @@
+package rickyard.report.letter;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.Priority;
+import rickyard.report.OutputFile;
+import rickyard.report.sheet.HorsePaper;
+import rickyard.report.sheet.HorsePapers;
+import rickyard.report.sheet.Sheets;
+import rickyard.report.template.Templates;
+import rickyard.report.text.Cut;
+import rickyard.report.text.FileName;
+import rickyard.report.text.Phrases;
+import rickyard.report.view.ClientFacts;
+import rickyard.report.view.MorningView;
+
+/** A draft for each client who has something to be told, with the sheets of the horses it names. */
+public final class Letters {
+  /** Folder of the drafts to clients. */
+  public static final String FOLDER = "letters/";
+
+  private static final Set<Priority> TOLD =
+      EnumSet.of(Priority.CALL_NOW, Priority.CALL_TODAY, Priority.ASK, Priority.NOTE);
+  private static final int LONGEST_NAME = 60;
+  private static final int NAMED_IN_SUBJECT = 3;
+
+  private final MorningView view;
+  private final Templates templates;
+  private final HorsePapers papers;
+  private final SortedMap<String, Sheets.Sheet> sheets;
+
+  public Letters(
+      MorningView view,
+      Templates templates,
+      HorsePapers papers,
+      SortedMap<String, Sheets.Sheet> sheets) {
+    this.view = view;
+    this.templates = templates;
+    this.papers = papers;
+    this.sheets = sheets;
+  }
+
+  /** The path of a client's draft. */
+  public static String path(String client) {
+    return FOLDER + FileName.of(client) + ".eml";
+  }
+
+  /** The clients who have something to be told. */
+  public static Set<String> clients(MorningView view) {
+    return new java.util.TreeSet<>(byClient(view).keySet());
+  }
+
+  /** All drafts by path; their words are made now, the files when they are written. */
+  public SortedMap<String, OutputFile> files() {
+    SortedMap<String, OutputFile> files = new TreeMap<>();
+    byClient(view)
+        .forEach(
+            (client, horses) -> {
+              Draft draft = draft(client, horses);
+              files.put(path(client), out -> Eml.write(draft, out));
+            });
+    return files;
+  }
+
+  private static SortedMap<String, List<HorseAdvice>> byClient(MorningView view) {
+    SortedMap<String, List<HorseAdvice>> clients = new TreeMap<>();
+    for (HorseAdvice horse : view.horses()) {
+      if (TOLD.contains(horse.priority())) {
+        clients.computeIfAbsent(horse.client(), c -> new ArrayList<>()).add(horse);
+      }
+    }
+    return clients;
+  }
+
+  private Draft draft(String client, List<HorseAdvice> horses) {
+    Phrases texts = papers.texts(client);
+    List<HorsePaper> told = horses.stream().map(papers::of).toList();
+    LetterPage page = page(told, texts);
+    Map<String, Object> values = Map.of("l", page, "t", texts);
+    Optional<ClientFacts> facts = Optional.ofNullable(view.clientFacts().get(client));
+    return new Draft(
+        Address.of(facts.map(ClientFacts::email).orElse("")),
+        told.get(0).client(),
+        page.subject(),
+        crlf(templates.fill("letter/letter.txt", values)),
+        crlf(templates.fill("letter/letter.html", values)),
+        horses.stream().map(HorseAdvice::horse).distinct().map(this::attachment).toList(),
+        view.asOf());
+  }
+
+  /** Mail knows one end of a line. */
+  static String crlf(String text) {
+    return text.replace("\r\n", "\n").replace('\r', '\n').replace("\n", "\r\n");
+  }
+
+  private LetterPage page(List<HorsePaper> told, Phrases texts) {
+    HorsePaper first = told.get(0);
+    return new LetterPage(
+        texts.say("letter.subject", "horses", names(told, texts)),
+        texts.say("letter.greeting", "client", first.client()),
+        texts.say("letter.intro", "day", texts.day(view.asOf())),
+        told.stream().map(p -> LetterHorse.of(p, texts)).toList(),
+        List.of(texts.text("vet.words")),
+        first.ring(),
+        texts.text("letter.close"),
+        texts.text("office.name"),
+        texts.text("letter.caution"));
+  }
+
+  private static String names(List<HorsePaper> told, Phrases texts) {
+    List<String> names = told.stream().map(p -> Cut.line(p.horse(), LONGEST_NAME)).toList();
+    if (names.size() <= NAMED_IN_SUBJECT) {
+      return String.join(", ", names);
+    }
+    return texts.say(
+        "letter.more",
+        "horses",
+        String.join(", ", names.subList(0, NAMED_IN_SUBJECT)),
+        "number",
+        String.valueOf(names.size() - NAMED_IN_SUBJECT));
+  }
+
+  private Attachment attachment(String horse) {
+    Sheets.Sheet sheet = Optional.ofNullable(sheets.get(horse)).orElseThrow();
+    return sheet
+        .pdf()
+        .map(pdf -> new Attachment(FileName.of(horse) + ".pdf", "application/pdf", pdf::bytes))
+        .orElseGet(
+            () ->
+                new Attachment(
+                    FileName.of(horse) + ".html",
+                    "text/html; charset=UTF-8",
+                    () -> sheet.html().getBytes(StandardCharsets.UTF_8)));
+  }
+}

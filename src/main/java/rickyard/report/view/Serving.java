@@ -1,0 +1,12 @@
+package rickyard.report.view;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How an item of a ration is given, from the register.
+ *
+ * @param meals meals a day; null if not said
+ * @param prepared dry, soaked, steamed or empty
+ * @param asForage fed as forage, not in the bucket
+ */
+public record Serving(@Nullable Integer meals, String prepared, boolean asForage) {}
