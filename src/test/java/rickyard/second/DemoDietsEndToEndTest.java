@@ -74,7 +74,7 @@ class DemoDietsEndToEndTest {
             .filter(h -> h.get("conditions").contains("laminitis-acute"))
             .filter(h -> !h.get("vet_plan").equals("yes"))
             .count();
-    assertEquals(2 * (24 * demo.horses().size() - vetFirst), compared);
+    assertEquals(2 * (24L * demo.horses().size() - vetFirst), compared);
   }
 
   private void compare(String what, Map<String, String> row, Line line) {

@@ -67,8 +67,10 @@ class CombiningTest {
   @Test
   void testsAgreeUpToTwiceTheirJointUncertainty() {
     assertEquals("", Combining.disagreement(wsc(dm(10, 3)), wsc(dm(20, 4)), false));
-    assertEquals("WSC 10 and 20.1 %", Combining.disagreement(wsc(dm(10, 3)), wsc(dm(20.1, 4)), false));
-    assertEquals("WSC 20.1 and 10 %", Combining.disagreement(wsc(dm(20.1, 3)), wsc(dm(10, 4)), false));
+    assertEquals(
+        "WSC 10 and 20.1 %", Combining.disagreement(wsc(dm(10, 3)), wsc(dm(20.1, 4)), false));
+    assertEquals(
+        "WSC 20.1 and 10 %", Combining.disagreement(wsc(dm(20.1, 3)), wsc(dm(10, 4)), false));
     assertEquals("", Combining.disagreement(wsc(dm(10, 4)), wsc(dm(20, 3)), false));
   }
 
@@ -90,10 +92,13 @@ class CombiningTest {
     AnalyteCode cp = new AnalyteCode("CP");
 
     assertEquals(
-        "", Combining.disagreement(test(Map.of(cp, dm(8, 0.1))), test(Map.of(cp, dm(16, 0.1))), false));
+        "",
+        Combining.disagreement(test(Map.of(cp, dm(8, 0.1))), test(Map.of(cp, dm(16, 0.1))), false));
     assertEquals("", Combining.disagreement(wsc(atLeast(20)), wsc(dm(5, 0.1)), false));
     assertEquals(
-        "", Combining.disagreement(wsc(dm(8, 0.1)), test(Map.of(AnalyteCode.STARCH, dm(16, 0.1))), false));
+        "",
+        Combining.disagreement(
+            wsc(dm(8, 0.1)), test(Map.of(AnalyteCode.STARCH, dm(16, 0.1))), false));
   }
 
   @Test
