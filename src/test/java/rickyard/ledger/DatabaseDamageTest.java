@@ -1,6 +1,7 @@
 package rickyard.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -48,6 +49,32 @@ class DatabaseDamageTest {
   void copyIt() throws IOException {
     folder = temp.resolve("ledger");
     BuiltJar.copy(shared.resolve("whole"), folder);
+    // As after a kill: nothing but the database itself tells that it is damaged.
+    ClosedMark.lift(folder.resolve("db"));
+  }
+
+  @Test
+  void oneChangedByteOfAClosedDatabaseIsFoundByItsMark() throws IOException {
+    Path closed = temp.resolve("closed");
+    BuiltJar.copy(shared.resolve("whole"), closed);
+    byte[] bytes = Files.readAllBytes(KeptLedger.database(closed));
+    bytes[bytes.length - 1] ^= 1;
+    Files.write(KeptLedger.database(closed), bytes);
+    folder = closed;
+
+    assertRebuilt("was altered while it was closed", true);
+  }
+
+  @Test
+  void theMarkIsThereOnlyWhileTheDatabaseIsClosed() {
+    Path mark = folder.resolve("db").resolve("closed.sha256");
+    try (Ledger ledger = Ledger.open(folder, inbox)) {
+      assertEquals(truth, KeptLedger.says(ledger));
+      assertFalse(Files.exists(mark));
+    }
+    assertTrue(Files.exists(mark));
+    assertFalse(ClosedMark.isAltered(folder.resolve("db")));
+    assertEquals(List.of(), inbox.said());
   }
 
   private void assertRebuilt(String why, boolean keptAside) {

@@ -245,7 +245,9 @@ class DamagedOfficeEndToEndTest {
     assertSaid("rebuild  the ledger's database turned out to be damaged; made again");
   }
 
-  private static void inDatabase(Path office, String sql) throws SQLException {
+  /** As if a run had been killed after it: a closed database carries a mark. */
+  private static void inDatabase(Path office, String sql) throws SQLException, IOException {
+    Files.deleteIfExists(office.resolve("ledger/db/closed.sha256"));
     try (Connection connection =
             DriverManager.getConnection(
                 "jdbc:h2:file:"

@@ -70,11 +70,13 @@ class DemoDietsEndToEndTest {
     }
     // of a horse that a vet must see first no kilograms are written, so no dry matter either
     long vetFirst =
-        demo.horses().values().stream()
-            .filter(h -> h.get("conditions").contains("laminitis-acute"))
-            .filter(h -> !h.get("vet_plan").equals("yes"))
-            .count();
+        demo.horses().values().stream().filter(DemoDietsEndToEndTest::isVetFirst).count();
     assertEquals(2 * (24L * demo.horses().size() - vetFirst), compared);
+  }
+
+  private static boolean isVetFirst(Map<String, String> horse) {
+    return horse.get("conditions").contains("laminitis-acute")
+        && !horse.get("vet_plan").equals("yes");
   }
 
   private void compare(String what, Map<String, String> row, Line line) {
@@ -142,12 +144,16 @@ class DemoDietsEndToEndTest {
       String horse = row.get("horse");
       Mixture mixture = demo.mixture(horse, true);
       double kg = Double.parseDouble(demo.horses().get(horse).get("body_weight_kg"));
-      near(horse + " dm", row.get("dm_kg"), mixture.totalDm(), mixture.totalDm());
+      double dm = isVetFirst(demo.horses().get(horse)) ? Double.NaN : mixture.totalDm();
+      near(horse + " dm", row.get("dm_kg"), dm, dm);
       double percent = 100 * mixture.totalDm() / kg;
       near(horse + " dm pct", row.get("dm_pct_bw"), percent, percent);
       double nsc =
           mixture.content("NSC_WSC").filter(Num::isBounded).map(Num::best).orElse(Double.NaN);
       near(horse + " nsc", row.get("nsc_wsc_pct_dm"), nsc, nsc);
+      if (!demo.horses().get(horse).getOrDefault("herd", "").isEmpty()) {
+        continue; // a shared bale's verdict comes in, which is not computed here
+      }
       SortedMap<String, LotRuling> after = demo.rulings(horse, true);
       differences.word(horse + " after", row.get("verdict_after"), DemoOffice.worst(after));
       String before = DemoOffice.worst(demo.rulings(horse, false));

@@ -156,7 +156,8 @@ final class Pantry {
               term("EE") - nfc,
               term("ASH") - nfc
             });
-    double best = term("CONSTANT") + 100 * nfc + g.dotProduct(new ArrayRealVector(x));
+    double rich = Math.max(0, x[3] - 5) * term("EE_OVER_5");
+    double best = term("CONSTANT") + 100 * nfc + g.dotProduct(new ArrayRealVector(x)) + rich;
     double spread = Math.hypot(g.ebeMultiply(new ArrayRealVector(u)).getNorm(), modelU());
     boolean isPossible = x[2] >= x[1] && x[0] + x[2] + x[3] + x[4] <= 100 && best > 0;
     if (isPossible) {
