@@ -146,6 +146,7 @@ final class Pantry {
 
   private void equation(double[] x, double[] u, String origin, SortedMap<String, Num> supply) {
     double nfc = term("NFC");
+    double rich = x[3] > 5 ? term("EE_OVER_5") : 0; // a further term for fat above 5 %
     // as a linear form in CP, ADF, NDF, EE, ash: NFC = 100 less all of them but ADF
     RealVector g =
         new ArrayRealVector(
@@ -153,11 +154,10 @@ final class Pantry {
               term("CP") - nfc,
               term("ADF") - term("NDF_LESS_ADF"),
               term("NDF_LESS_ADF") - nfc,
-              term("EE") - nfc,
+              term("EE") - nfc + rich,
               term("ASH") - nfc
             });
-    double rich = Math.max(0, x[3] - 5) * term("EE_OVER_5");
-    double best = term("CONSTANT") + 100 * nfc + g.dotProduct(new ArrayRealVector(x)) + rich;
+    double best = term("CONSTANT") + 100 * nfc + g.dotProduct(new ArrayRealVector(x)) - 5 * rich;
     double spread = Math.hypot(g.ebeMultiply(new ArrayRealVector(u)).getNorm(), modelU());
     boolean isPossible = x[2] >= x[1] && x[0] + x[2] + x[3] + x[4] <= 100 && best > 0;
     if (isPossible) {
