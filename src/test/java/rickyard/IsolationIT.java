@@ -31,7 +31,7 @@ class IsolationIT {
 
   /** What names every file or counts them; everything else speaks of the good reports alone. */
   private static final Set<String> COUNTING =
-      Set.of("outcomes.csv", "summary.html", "summary.json");
+      Set.of("outcomes.csv", "summary.html", "summary.json", "summary.pdf");
 
   @TempDir Path folder;
 

@@ -210,7 +210,7 @@ final class HostileRun {
   private Map<String, List<String>> goodRows() throws IOException {
     Map<String, List<String>> all = new TreeMap<>();
     try (Stream<Path> files = Files.list(morning)) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".csv")).sorted().toList()) {
+      for (Path file : files.filter(HostileRun::isOfSingleThings).sorted().toList()) {
         List<String> rows = new ArrayList<>();
         for (CSVRecord row : table(file)) {
           String text = String.join("\u0001", row.toList());
@@ -223,6 +223,12 @@ final class HostileRun {
       }
     }
     return all;
+  }
+
+  /** The season's tables count lots together: those that hostile files bring count with them. */
+  private static boolean isOfSingleThings(Path file) {
+    String name = String.valueOf(file.getFileName());
+    return name.endsWith(".csv") && !name.startsWith("season") && !name.equals("over-time.csv");
   }
 
   /** What a run without hostile files says that this one says otherwise or not at all. */
