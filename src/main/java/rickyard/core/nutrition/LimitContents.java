@@ -60,11 +60,10 @@ record LimitContents(Map<String, Measured> byItem, List<String> missing, List<St
 
   private static Optional<Measured> admissible(
       Foodstuff food, AnalyteCode code, FeedingStandards standards) {
-    boolean hasHighValue = standards.findHighValue(food.role(), code).isPresent();
     return food.find(code)
         .filter(v -> v.basis() == Basis.DRY_MATTER)
         .filter(v -> !food.isForage() || Origin.of(v.evidence()) == Origin.REPORTED)
-        .filter(v -> !(hasHighValue && isUndeclared(v)));
+        .filter(v -> !isUndeclared(v) || standards.findHighValue(food.role(), code).isEmpty());
   }
 
   /** None of it because the label is silent: enough for a supply, not for a limit. */
