@@ -118,11 +118,6 @@ public record MorningView(
     return with(counts, season, lotCautions);
   }
 
-  /** The same morning with cautions that are said once for all lots. */
-  public MorningView withLotCautions(List<String> cautions) {
-    return with(counts, season, cautions);
-  }
-
   /** The same morning with a number of letters counted. */
   public MorningView withLetters(int letters) {
     return with(counts.withLetters(letters), season, lotCautions);
