@@ -37,8 +37,7 @@ class KillIT {
     BuiltJar.copy(OFFICE, office);
     List<String> quick = BuiltJar.quick();
     long start = System.nanoTime();
-    BuiltJar.Ended ended =
-        BuiltJar.run(quick, command(office));
+    BuiltJar.Ended ended = BuiltJar.run(quick, command(office));
     usualMillis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
     assertEquals(0, ended.status(), ended.output());
     uninterrupted = BuiltJar.contents(office.resolve("mornings"));
@@ -92,8 +91,7 @@ class KillIT {
     Path run = office.resolve("mornings").resolve(DAY).resolve("run.json");
     byte[] before = Files.readAllBytes(run);
 
-    BuiltJar.Ended ended =
-        BuiltJar.run(BuiltJar.quick(), command(office));
+    BuiltJar.Ended ended = BuiltJar.run(BuiltJar.quick(), command(office));
 
     assertEquals(0, ended.status(), ended.output());
     assertTrue(ended.output().contains("Nothing is new"), ended.output());
@@ -110,8 +108,7 @@ class KillIT {
     Files.delete(out.resolve("verdicts.csv"));
     Files.writeString(out.resolve("horses.csv"), "damaged");
 
-    BuiltJar.Ended ended =
-        BuiltJar.run(BuiltJar.quick(), command(office));
+    BuiltJar.Ended ended = BuiltJar.run(BuiltJar.quick(), command(office));
 
     assertEquals(0, ended.status(), ended.output());
     assertEquals(uninterrupted, BuiltJar.contents(office.resolve("mornings")));
@@ -126,8 +123,7 @@ class KillIT {
     }
     Files.delete(office.resolve("mornings").resolve(DAY).resolve("lots.csv"));
 
-    BuiltJar.Ended ended =
-        BuiltJar.run(BuiltJar.quick(), command(office));
+    BuiltJar.Ended ended = BuiltJar.run(BuiltJar.quick(), command(office));
 
     assertEquals(0, ended.status(), ended.output());
     assertEquals(uninterrupted, BuiltJar.contents(office.resolve("mornings")));

@@ -2,7 +2,6 @@ package rickyard.soak;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import rickyard.morning.Morning;
@@ -10,6 +9,7 @@ import rickyard.morning.MorningEnd;
 import rickyard.morning.OfficeFolders;
 import rickyard.morning.Options;
 import rickyard.morning.Progress;
+import rickyard.report.Outputs;
 
 /** The morning command without {@code --as-of}, on a day that is given instead of the clock's. */
 final class OtherDay {
@@ -17,7 +17,7 @@ final class OtherDay {
 
   /** Runs a morning. Arguments: the office folder and the day that the clock shows. */
   public static void main(String[] arguments) {
-    Options options = new Options("kg", new TreeSet<>(List.of("data", "page")));
+    Options options = new Options("kg", new TreeSet<>(Outputs.ALL));
     OfficeFolders folders = OfficeFolders.of(Path.of(arguments[0]));
     MorningEnd end =
         new Morning(folders, options, 1, new Printed(), ledger -> {})
