@@ -2,6 +2,7 @@ package rickyard.soak;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.TreeSet;
 import rickyard.morning.Morning;
@@ -9,15 +10,14 @@ import rickyard.morning.MorningEnd;
 import rickyard.morning.OfficeFolders;
 import rickyard.morning.Options;
 import rickyard.morning.Progress;
-import rickyard.report.Outputs;
 
 /** The morning command without {@code --as-of}, on a day that is given instead of the clock's. */
 final class OtherDay {
   private OtherDay() {}
 
-  /** Runs a morning. Arguments: the office folder and the day that the clock shows. */
+  /** Runs a morning. Arguments: the office folder, the day that the clock shows, the outputs. */
   public static void main(String[] arguments) {
-    Options options = new Options("kg", new TreeSet<>(Outputs.ALL));
+    Options options = new Options("kg", new TreeSet<>(Arrays.asList(arguments[2].split(",", -1))));
     OfficeFolders folders = OfficeFolders.of(Path.of(arguments[0]));
     MorningEnd end =
         new Morning(folders, options, 1, new Printed(), ledger -> {})
