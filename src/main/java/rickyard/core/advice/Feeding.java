@@ -62,21 +62,6 @@ final class Feeding {
         r -> Acceptance.find(horse.id(), context.decisions(), r, context.larder(), context.asOf()));
   }
 
-  /** Whether the forage fed now is used up at the client's yard. */
-  boolean isOldGone(Horse horse, List<Portion> now) {
-    return now.stream()
-        .filter(p -> p.asForage() && context.larder().findLot(p.food().id()).isPresent())
-        .anyMatch(p -> isUsedUp(horse.clientId(), p.food().id()));
-  }
-
-  private boolean isUsedUp(String clientId, String lot) {
-    List<Delivery> had =
-        context.deliveries().stream()
-            .filter(d -> d.clientId().equals(clientId) && d.lotId().equals(lot))
-            .toList();
-    return !had.isEmpty() && had.stream().allMatch(d -> d.finishedOn().isPresent());
-  }
-
   /** Whether what is judged is fed now, or the lots that are new in it open within two days. */
   boolean isFedSoon(ComingRation coming) {
     LocalDate soon = context.asOf().plusDays(SOON_DAYS);

@@ -33,9 +33,8 @@ public final class HorseAdviser {
     this.reach =
         new Reach(
             context.larder(),
-            context.deliveries(),
+            new HayStocks(context.deliveries(), context.use(), context.asOf()),
             context.limits(),
-            context.usePerDay(),
             context.asOf());
     this.judge = new DietJudge(context.limits(), context.whyNotJudged());
     this.feeding = new Feeding(context);
@@ -160,12 +159,12 @@ public final class HorseAdviser {
       Seen seen, List<Portion> now, List<Portion> then, DietSummary after) {
     if (seen.herd().map(Herd::isBaleInTheWay).orElse(false)) {
       Herd herd = seen.herd().orElseThrow();
-      SortedSet<String> inReach = new TreeSet<>(reach.of(seen.horse().clientId(), 0).keySet());
+      SortedSet<String> inReach = new TreeSet<>(reach.of(seen.horse()).keySet());
       return new RemedyFinder.Found(
           List.of(herd.proposal(herds.otherBales(herd, inReach))), List.of());
     }
     return needsRemedy(after, lotLimits(seen.groups(), then))
-        ? finder(seen, now, then).find(feeding.isOldGone(seen.horse(), now))
+        ? finder(seen, now, then).find()
         : NOTHING;
   }
 

@@ -27,6 +27,8 @@ import java.util.TreeSet;
  * @param changeoverDays days of the steps before the full share, by condition; {@code ""} is the
  *     default
  * @param changeoverShares shares of the steps before the full one, in (0, 1), rising
+ * @param leastPortions least amounts that a change gives of an item, by role; {@code forage} for
+ *     whatever is fed as forage, {@code ""} for every other item
  */
 public record RemedySettings(
     double changeWeight,
@@ -42,7 +44,8 @@ public record RemedySettings(
     int largestNumberOfChecks,
     SortedSet<String> chewableForms,
     SortedMap<String, Integer> changeoverDays,
-    List<Double> changeoverShares) {
+    List<Double> changeoverShares,
+    LeastPortions leastPortions) {
 
   public RemedySettings {
     requireNonNull(kgSteps, "kgSteps");
@@ -51,6 +54,7 @@ public record RemedySettings(
     chewableForms = Collections.unmodifiableSortedSet(new TreeSet<>(chewableForms));
     changeoverDays = Collections.unmodifiableSortedMap(new TreeMap<>(changeoverDays));
     changeoverShares = List.copyOf(changeoverShares);
+    requireNonNull(leastPortions, "leastPortions");
     if (!(changeWeight > 0 && targetWeight >= 0 && shortfallWeight >= 0 && costWeight >= 0)) {
       throw new IllegalArgumentException("weights must be >= 0, that of change above 0");
     }
