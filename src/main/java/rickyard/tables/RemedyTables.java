@@ -82,7 +82,9 @@ public final class RemedyTables {
           new TreeSet<>(of("chewable-form").stream().map(r -> r.required("value")).toList()),
           days(),
           shares("changeover-share"),
-          portions());
+          portions(),
+          number("least-retest-chance"),
+          number("assumed-relative-u"));
     }
 
     private void throwIfBad() {

@@ -29,6 +29,9 @@ import java.util.TreeSet;
  * @param changeoverShares shares of the steps before the full one, in (0, 1), rising
  * @param leastPortions least amounts that a change gives of an item, by role; {@code forage} for
  *     whatever is fed as forage, {@code ""} for every other item
+ * @param leastRetestChance chance of settling it from which a second test is proposed, in [0, 1]
+ * @param assumedRelativeU standard uncertainty of a forage that nobody has yet, as a share of a
+ *     limit, at least 0
  */
 public record RemedySettings(
     double changeWeight,
@@ -45,7 +48,9 @@ public record RemedySettings(
     SortedSet<String> chewableForms,
     SortedMap<String, Integer> changeoverDays,
     List<Double> changeoverShares,
-    LeastPortions leastPortions) {
+    LeastPortions leastPortions,
+    double leastRetestChance,
+    double assumedRelativeU) {
 
   public RemedySettings {
     requireNonNull(kgSteps, "kgSteps");
@@ -60,6 +65,12 @@ public record RemedySettings(
     }
     if (!(stockHorizonDays > 0 && monthDays > 0)) {
       throw new IllegalArgumentException("days must be above 0");
+    }
+    if (!(assumedRelativeU >= 0 && Double.isFinite(assumedRelativeU))) {
+      throw new IllegalArgumentException("an assumed uncertainty must be >= 0");
+    }
+    if (!(leastRetestChance >= 0 && leastRetestChance <= 1)) {
+      throw new IllegalArgumentException("the least chance of a retest must be in [0, 1]");
     }
     if (!changeoverDays.containsKey("")) {
       throw new IllegalArgumentException("no default number of changeover days");

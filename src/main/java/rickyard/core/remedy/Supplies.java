@@ -54,7 +54,7 @@ final class Supplies {
               + " lasts "
               + (long) Math.floor(days)
               + " days, not "
-              + Reasons.number(horizon));
+              + Figures.number(horizon));
     }
   }
 
