@@ -57,9 +57,13 @@ final class Feeding {
     return coming;
   }
 
-  Optional<Acceptance> accepted(Horse horse, Optional<Ration> ration) {
-    return ration.flatMap(
-        r -> Acceptance.find(horse.id(), context.decisions(), r, context.larder(), context.asOf()));
+  Acceptance.Found accepted(Horse horse, Optional<Ration> ration) {
+    return ration
+        .map(
+            r ->
+                Acceptance.find(
+                    horse.id(), context.decisions(), r, context.larder(), context.asOf()))
+        .orElse(Acceptance.Found.NONE);
   }
 
   /** Whether what is judged is fed now, or the lots that are new in it open within two days. */

@@ -97,6 +97,11 @@ final class RemedyFinder {
         : manger.portions(plan.days().get(day - 1).amounts());
   }
 
+  /** What it is fed before a trip on record, on it and after it. */
+  Optional<TripPlan> trip() {
+    return new TripPlanner(horse, request(), bounds.forageFloorKgDm(), context.asOf()).plan();
+  }
+
   private RemedyRequest request() {
     List<Serving> coming = manger.servings(then);
     boolean differs = !manger.servings(now).equals(coming);

@@ -38,6 +38,15 @@ public final class Changeover {
     return new Changeover(request).plan();
   }
 
+  /**
+   * The steps alone, over a number of days that is given, the proposal on the day after.
+   *
+   * @param days of the steps, at least 0
+   */
+  public static List<ChangeoverDay> steps(ChangeoverRequest request, int days) {
+    return new Changeover(request).stepwise(days);
+  }
+
   @Cites(source = "hay-change-texts", locator = "two weeks, a quarter more about every 4 days")
   private ChangeoverPlan plan() {
     int days = request.settings().changeoverDaysFor(request.conditions());

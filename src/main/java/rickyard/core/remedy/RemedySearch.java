@@ -61,11 +61,16 @@ public final class RemedySearch {
         .toList();
   }
 
-  /** Mixing at every feeding is work: it must spare a part of the change that one lot asks for. */
-  private static boolean isWorthMixing(Remedy blend, List<Remedy> found) {
+  /**
+   * Mixing at every feeding is work: where one lot is enough it must spare a part of today's forage
+   * and of the change.
+   */
+  private boolean isWorthMixing(Remedy blend, List<Remedy> found) {
+    boolean keepsSome =
+        blend.then().stream().anyMatch(a -> a.fedAsForage() && request.todayKg(a.item()) > 0);
     return found.stream()
         .filter(r -> r.kind() == RemedyKind.SWAP && r.isEnough())
-        .allMatch(r -> blend.change() < r.change() - 1e-6);
+        .allMatch(r -> keepsSome && blend.change() < r.change() - 1e-6);
   }
 
   /** A share that is not enough is shown as such; another lot only where nothing is enough. */

@@ -49,7 +49,8 @@ final class Retest {
             .map(Candidate::name)
             .distinct()
             .collect(Collectors.joining(" and "));
-    return (lots.isEmpty() ? "A second test" : "A test of " + lots + " that tells it")
+    String what = find(limit).map(DietLimit::words).orElse(limit.words());
+    return (lots.isEmpty() ? "A second test" : "A test of " + lots + " for " + what)
         + " may settle it: the evidence does not bound it ("
         + Figures.figure(limit)
         + ").";
