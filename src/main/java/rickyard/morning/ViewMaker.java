@@ -1,6 +1,5 @@
 package rickyard.morning;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,7 +9,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseQuestion;
+import rickyard.core.advice.coop.Falls;
 import rickyard.core.advice.coop.Recalls;
+import rickyard.core.forage.Decision;
 import rickyard.core.forage.Question;
 import rickyard.core.forage.Reopened;
 import rickyard.core.judgement.Caution;
@@ -21,7 +22,6 @@ import rickyard.registers.Client;
 import rickyard.registers.Office;
 import rickyard.report.view.ClientFacts;
 import rickyard.report.view.Counts;
-import rickyard.report.view.FollowUpRow;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
@@ -99,9 +99,13 @@ final class ViewMaker {
   }
 
   private List<RecallRow> recalls() {
+    List<Decision> decisions = office.decisions();
+    var falls =
+        new Falls(inputs.asOf(), decisions, advice, judged.verdicts())
+            .after(memory.falls(), memory.lots());
     Recalls recalls =
-        new Recalls(inputs.asOf(), office.lots(), office.deliveries(), office.decisions(), advice);
-    return CoOpRows.recalls(recalls.of(memory.lots(), judged.verdicts()));
+        new Recalls(inputs.asOf(), office.lots(), office.deliveries(), decisions, advice);
+    return CoOpRows.recalls(recalls.of(falls, judged.verdicts()));
   }
 
   private List<String> notes() {

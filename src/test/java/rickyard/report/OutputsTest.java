@@ -79,7 +79,7 @@ class OutputsTest {
                   "retests.csv",
                   "lot,holder,due,what,why,stock_kg,lab,sampled_on,undecided,rank,groups,chance,"
                       + "frees_kg,expected_kg,cost"),
-              Map.entry("recalls.csv", "lot,client,horse,delivered_on,told_on,what"),
+              Map.entry("recalls.csv", "lot,client,horse,delivered_on,told_on,what,fell_on"),
               Map.entry("season.csv", "by,of,quantity,unit,lots,mean,sd,lowest,highest"),
               Map.entry(
                   "season-clears.csv", "by,of,group,lots,clears,not_for,undecided,clears_pct"),
