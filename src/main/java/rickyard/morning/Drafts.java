@@ -42,8 +42,7 @@ final class Drafts {
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("drafts/lots.csv", CsvOut.bytes(lots()));
     files.put("drafts/answers.csv", CsvOut.bytes(answers(questions)));
-    files.put(
-        "drafts/decisions.csv", CsvOut.bytes(AcceptanceDrafts.table(inputs.asOf(), horses)));
+    files.put("drafts/decisions.csv", CsvOut.bytes(AcceptanceDrafts.table(inputs.asOf(), horses)));
     return files;
   }
 

@@ -37,7 +37,9 @@ final class FollowUps {
     office.feeds().forEach(this::addShelfLife);
     advice.stream().filter(h -> !h.vetFirst()).forEach(this::addTrip);
     questions.forEach(
-        q -> rows.add(new FollowUpRow(asOf.toString(), "question", q.about(), q.question(), q.why())));
+        q ->
+            rows.add(
+                new FollowUpRow(asOf.toString(), "question", q.about(), q.question(), q.why())));
     rows.sort(
         Comparator.comparing(FollowUpRow::due)
             .thenComparing(FollowUpRow::kind)
@@ -94,6 +96,11 @@ final class FollowUps {
             "trip",
             horse.horse(),
             trip.lines().isEmpty() ? "decide what it is fed away" : "follow the plan of trips.csv",
-            "away from " + trip.from() + " to " + trip.to() + ": " + String.join(" ", trip.words())));
+            "away from "
+                + trip.from()
+                + " to "
+                + trip.to()
+                + ": "
+                + String.join(" ", trip.words())));
   }
 }

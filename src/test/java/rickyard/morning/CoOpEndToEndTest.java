@@ -257,8 +257,7 @@ class CoOpEndToEndTest {
     decide(office, DAY.plusDays(2) + ",CALM,told,exceeds,,ruth,to whom is not said\n");
     assertEquals(2, recalls(office, 2).size(), "two clients have it");
     decide(office, DAY.plusDays(2) + ",CALM ash,told,exceeds,,ruth,\n");
-    assertEquals(
-        List.of("elm"), recalls(office, 3).stream().map(r -> r.get("client")).toList());
+    assertEquals(List.of("elm"), recalls(office, 3).stream().map(r -> r.get("client")).toList());
   }
 
   @Test

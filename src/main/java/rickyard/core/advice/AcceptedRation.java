@@ -63,8 +63,7 @@ sealed interface AcceptedRation {
   }
 
   private static Optional<Foodstuff> food(Matcher value, Larder larder) {
-    return larder.find(
-        value.group("item"), Optional.ofNullable(value.group("batch")).orElse(""));
+    return larder.find(value.group("item"), Optional.ofNullable(value.group("batch")).orElse(""));
   }
 
   /**

@@ -39,9 +39,7 @@ final class Counsel {
       return new RemedyFinder.Found(
           List.of(herd.get().proposal(herds.otherBales(herd.get(), inReach))), List.of());
     }
-    return needsRemedy(after, lotLimits)
-        ? finder(seen, now, then).find()
-        : RemedyFinder.Found.NONE;
+    return needsRemedy(after, lotLimits) ? finder(seen, now, then).find() : RemedyFinder.Found.NONE;
   }
 
   private static boolean needsRemedy(DietSummary after, List<LimitLine> lotLimits) {

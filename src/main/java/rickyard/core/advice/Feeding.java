@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import rickyard.core.nutrition.ComingRation;
-import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Ration;

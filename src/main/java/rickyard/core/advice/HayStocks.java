@@ -60,8 +60,7 @@ final class HayStocks {
     String client = horse.clientId();
     double others = use.today().ofOthersAt(client, lot.id(), horse.id());
     OptionalDouble delivered = delivered(lot.id(), client);
-    OptionalDouble kg =
-        lot.holder().equals(client) ? sum(lot.stockKg(), delivered) : delivered;
+    OptionalDouble kg = lot.holder().equals(client) ? sum(lot.stockKg(), delivered) : delivered;
     return stock(lot, kg, others);
   }
 

@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.judgement.HorseGroups;
 import rickyard.core.judgement.Verdict;
@@ -52,7 +49,8 @@ public final class HorseAdviser {
     List<Portion> then =
         accepted
             .followed()
-            .map(a -> counsel.onDay(a, seen, now, coming.portions())).orElse(coming.portions());
+            .map(a -> counsel.onDay(a, seen, now, coming.portions()))
+            .orElse(coming.portions());
     @Nullable DietSummary after = then.isEmpty() ? null : summary(seen, then);
     @Nullable DietSummary before = before(seen, ration);
     List<String> changes = Changes.of(horse.id(), context, ration, coming, accepted, before, after);
@@ -90,9 +88,7 @@ public final class HorseAdviser {
         isAcute(horse) && !horse.vetPlan(),
         coming.isChanged() || ruling.priority() != Priority.NONE,
         HorseQuestions.open(horse, groups, coming, context.answered()),
-        problems.isEmpty() && after != null
-            ? counsel.trip(seen, now, then).orElse(null)
-            : null);
+        problems.isEmpty() && after != null ? counsel.trip(seen, now, then).orElse(null) : null);
   }
 
   /**
@@ -145,7 +141,8 @@ public final class HorseAdviser {
     }
     RationAmounts amounts =
         feeding.amounts(seen.horse(), ration.get(), context.larder().unanalysed());
-    SeenHorse alone = new SeenHorse(seen.horse(), seen.groups(), seen.requirements(), Optional.empty());
+    SeenHorse alone =
+        new SeenHorse(seen.horse(), seen.groups(), seen.requirements(), Optional.empty());
     return amounts.portions().isEmpty() || !amounts.isComplete()
         ? null
         : summary(alone, amounts.portions());

@@ -57,12 +57,7 @@ final class Manger {
   private Portion portion(Serving serving) {
     String key = Reach.key(serving.item());
     return new Portion(
-        item(key).food(),
-        serving.kg(),
-        0,
-        serving.fedAsForage(),
-        serving.meals(),
-        prepared(key));
+        item(key).food(), serving.kg(), 0, serving.fedAsForage(), serving.meals(), prepared(key));
   }
 
   /** An item that is soaked or steamed today stays so. */

@@ -9,9 +9,9 @@ import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Lot;
 import rickyard.core.judgement.Limit;
 import rickyard.core.judgement.LimitSubject;
-import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Feed;
 import rickyard.core.nutrition.Foodstuff;
+import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Nutrient;
 import rickyard.core.quantity.Measured;
 import rickyard.core.remedy.Candidate;
@@ -83,9 +83,7 @@ final class Reach {
   }
 
   private boolean isInReach(Lot lot, String clientId) {
-    return lot.forSale()
-        || lot.holder().equals(clientId)
-        || stocks.isDelivered(lot.id(), clientId);
+    return lot.forSale() || lot.holder().equals(clientId) || stocks.isDelivered(lot.id(), clientId);
   }
 
   private boolean keeps(Feed feed) {

@@ -92,9 +92,7 @@ final class RemedyFinder {
   List<Portion> onDay(int day) {
     boolean isEnough = check(manger.servings(then)).isEnough();
     ChangeoverPlan plan = plan(manger.servings(now), manger.servings(then), isEnough);
-    return day >= plan.days().size()
-        ? then
-        : manger.portions(plan.days().get(day - 1).amounts());
+    return day >= plan.days().size() ? then : manger.portions(plan.days().get(day - 1).amounts());
   }
 
   /** What it is fed before a trip on record, on it and after it. */

@@ -46,9 +46,7 @@ final class TripPlanner {
 
   /** The plan; empty where no trip is on record or it is over. */
   Optional<TripPlan> plan() {
-    return horse
-        .tripFrom()
-        .flatMap(from -> plan(from, horse.tripTo().orElse(from)));
+    return horse.tripFrom().flatMap(from -> plan(from, horse.tripTo().orElse(from)));
   }
 
   private Optional<TripPlan> plan(LocalDate from, LocalDate to) {
@@ -91,8 +89,7 @@ final class TripPlanner {
         add(to.plusDays(day.day()), TripLine.BACK, day.amounts());
       }
     } else {
-      words.add(
-          "What it is fed at home does not clear: put that right before it goes back to it.");
+      words.add("What it is fed at home does not clear: put that right before it goes back to it.");
     }
     if (asOf.isAfter(first) && asOf.isBefore(from)) {
       words.add(
@@ -154,7 +151,6 @@ final class TripPlanner {
     return item.stock().unitKg().isEmpty()
         ? text
         : text
-            + String.format(
-                Locale.ROOT, " (%.1f bags)", kg / item.stock().unitKg().getAsDouble());
+            + String.format(Locale.ROOT, " (%.1f bags)", kg / item.stock().unitKg().getAsDouble());
   }
 }

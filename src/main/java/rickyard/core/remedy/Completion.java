@@ -9,8 +9,8 @@ import rickyard.core.quantity.Cites;
 
 /**
  * What a changed ration needs besides: a balancer for what the fortified forage leaves open, salt,
- * vitamin E, a source of protein. Each is added only where the diet code finds it short, a feed is in reach, and the
- * ration stays as clear as it was.
+ * vitamin E, a source of protein. Each is added only where the diet code finds it short, a feed is
+ * in reach, and the ration stays as clear as it was.
  */
 final class Completion {
   private static final String SODIUM = "NA";

@@ -165,7 +165,8 @@ final class ForageProposals {
     }
     for (Serving a : replaced) {
       if (!a.item().isSameAs(controlled)) {
-        free.add(new FreeItem(a.item(), true, a.meals(), 0, Math.min(a.dmKg(), lastingDm(a.item()))));
+        free.add(
+            new FreeItem(a.item(), true, a.meals(), 0, Math.min(a.dmKg(), lastingDm(a.item()))));
       }
     }
     return bench

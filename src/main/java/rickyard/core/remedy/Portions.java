@@ -30,8 +30,7 @@ final class Portions {
    */
   Optional<Exact> best(MixSpec spec, Function<MixSpec, Optional<Exact>> optimum) {
     Optional<Exact> found = optimum.apply(spec);
-    OptionalInt small =
-        found.map(e -> firstTooSmall(spec, e.dmKg())).orElseGet(OptionalInt::empty);
+    OptionalInt small = found.map(e -> firstTooSmall(spec, e.dmKg())).orElseGet(OptionalInt::empty);
     if (small.isEmpty()) {
       return found;
     }
@@ -69,8 +68,7 @@ final class Portions {
   @Cites(source = "common-practice", locator = "least portion that a person weighs out")
   double leastDmKg(FreeItem item) {
     double today = request.todayDmKg(item);
-    double portion =
-        leastKg(item.item(), item.fedAsForage()) * item.item().dryMatterFraction();
+    double portion = leastKg(item.item(), item.fedAsForage()) * item.item().dryMatterFraction();
     double least = today > 0 ? Math.min(today, portion) : portion;
     return Math.max(least, item.leastDmKg());
   }

@@ -77,7 +77,9 @@ final class Reasons {
   /** A share that is always shown. */
   static String givenShare(RemedyRequest request, Draft draft, Candidate item, double share) {
     String words =
-        share == 0.25 ? "A quarter" : share == 0.5 ? "Half" : share == 1 ? "All" : Figures.percent(share);
+        share == 0.25
+            ? "A quarter"
+            : share == 0.5 ? "Half" : share == 1 ? "All" : Figures.percent(share);
     return share(words, request, draft, item, "");
   }
 
@@ -113,7 +115,11 @@ final class Reasons {
   }
 
   static String bucket(Draft draft, RemedyRequest request) {
-    return "Change the bucket only" + bucket(request, draft) + ": " + Figures.verdict(draft.diet()) + ".";
+    return "Change the bucket only"
+        + bucket(request, draft)
+        + ": "
+        + Figures.verdict(draft.diet())
+        + ".";
   }
 
   /** What happens in the bucket, for example {@code , no oats, less sweet feed}. */

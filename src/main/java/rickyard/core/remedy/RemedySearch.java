@@ -52,8 +52,7 @@ public final class RemedySearch {
     }
     boolean isAnyEnough = found.stream().anyMatch(Remedy::isEnough);
     if (!isAnyEnough) {
-      found.add(
-          withoutRation(RemedyKind.NONE, new Conflict(request).sentence(nearest(found))));
+      found.add(withoutRation(RemedyKind.NONE, new Conflict(request).sentence(nearest(found))));
     }
     return found.stream()
         .filter(r -> r.isEnough() || isShownWhenNotEnough(r, isAnyEnough))
@@ -226,8 +225,7 @@ public final class RemedySearch {
   }
 
   private Remedy remedy(RemedyKind kind, Draft draft, String why) {
-    List<RemedyItem> items =
-        RemedyItems.of(request.ration(), draft.ration(), request.settings());
+    List<RemedyItem> items = RemedyItems.of(request.ration(), draft.ration(), request.settings());
     return new Remedy(
         kind,
         items,

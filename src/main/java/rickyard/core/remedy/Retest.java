@@ -109,8 +109,8 @@ final class Retest {
 
   /**
    * Chance that a second test of the same kind agrees with the first and both together clear the
-   * limit: the part p of the lot in the diet's uncertainty u becomes p/√2, the mean moves by
-   * p/√2 times a standard normal.
+   * limit: the part p of the lot in the diet's uncertainty u becomes p/√2, the mean moves by p/√2
+   * times a standard normal.
    */
   @Cites(source = "own-derivation", locator = "docs/methods.md, the chance of a retest")
   private double chance(CheckedLimit limit, Serving lot) {

@@ -40,8 +40,7 @@ final class Unweighed {
   private static boolean isRateUnknown(RemedyItem item) {
     Label label = item.item().label();
     boolean isRaised = item.thenKg() > item.nowKg() + 1e-9;
-    boolean hasRate =
-        item.fedAsForage() ? label.fullRateHigh().isPresent() : label.hasDose();
+    boolean hasRate = item.fedAsForage() ? label.fullRateHigh().isPresent() : label.hasDose();
     return item.item().kind() == CandidateKind.FEED && isRaised && !hasRate;
   }
 }

@@ -37,8 +37,7 @@ final class WayOut {
   private Stream<Candidate> lots() {
     return Stream.concat(request.ration().stream().map(Serving::item), request.reach().stream())
         .filter(c -> c.kind() == CandidateKind.LOT && c.isForage() && !c.isStraw())
-        .collect(
-            Collectors.toMap(Candidate::key, c -> c, (a, b) -> a, TreeMap::new))
+        .collect(Collectors.toMap(Candidate::key, c -> c, (a, b) -> a, TreeMap::new))
         .values()
         .stream();
   }
@@ -132,8 +131,7 @@ final class WayOut {
     return target <= 0
         ? OptionalDouble.empty()
         : OptionalDouble.of(
-            limit.value()
-                - (excess + limit.z() * StrictMath.sqrt(variance + own * own)) / target);
+            limit.value() - (excess + limit.z() * StrictMath.sqrt(variance + own * own)) / target);
   }
 
   private static String names(List<Candidate> items) {

@@ -22,8 +22,7 @@ class PortionsTest {
 
   @Test
   void theTableSaysHalfAKilogramOfHayForA500KgHorse() {
-    assertEquals(
-        LEAST_HAY_KG, Yard.SETTINGS.leastPortions().kg("grass-hay", true, 500), 1e-12);
+    assertEquals(LEAST_HAY_KG, Yard.SETTINGS.leastPortions().kg("grass-hay", true, 500), 1e-12);
     assertEquals(0.1, Yard.SETTINGS.leastPortions().kg("concentrate", false, 500), 1e-12);
     assertEquals(0, Yard.SETTINGS.leastPortions().kg("salt", false, 500), 0);
   }

@@ -12,8 +12,7 @@ import org.junit.jupiter.api.Test;
 /** What proposals say of what they could not weigh, of tests and of ways out. */
 class WordsOfProposalsTest {
   private static final Stock NO_PRICE =
-      new Stock(
-          OptionalDouble.of(5000), 0, OptionalDouble.of(20), OptionalDouble.empty());
+      new Stock(OptionalDouble.of(5000), 0, OptionalDouble.of(20), OptionalDouble.empty());
   private static final Stock ALL_KNOWN =
       new Stock(OptionalDouble.of(5000), 0, OptionalDouble.of(20), OptionalDouble.of(0.2));
 
@@ -134,10 +133,7 @@ class WordsOfProposalsTest {
 
     for (Remedy remedy : found) {
       double kg =
-          remedy.then().stream()
-              .filter(a -> a.item().isSameAs(old))
-              .mapToDouble(Serving::kg)
-              .sum();
+          remedy.then().stream().filter(a -> a.item().isSameAs(old)).mapToDouble(Serving::kg).sum();
       assertTrue(!remedy.isEnough() || kg <= 2 + 1e-9, remedy.why());
     }
     assertTrue(found.stream().anyMatch(Remedy::isEnough));

@@ -21,12 +21,7 @@ import rickyard.core.forage.Decision;
  * @param horses horses of the group that were fed of the lot on any morning since, sorted
  */
 public record Fall(
-    String group,
-    String before,
-    String word,
-    LocalDate since,
-    int decisions,
-    List<String> horses) {
+    String group, String before, String word, LocalDate since, int decisions, List<String> horses) {
   private static final Set<String> DEALING = Set.of("told", "accepted", "override");
 
   public Fall {
@@ -39,7 +34,12 @@ public record Fall(
 
   Fall with(List<String> more) {
     return new Fall(
-        group, before, word, since, decisions, Stream.concat(horses.stream(), more.stream()).toList());
+        group,
+        before,
+        word,
+        since,
+        decisions,
+        Stream.concat(horses.stream(), more.stream()).toList());
   }
 
   /**
