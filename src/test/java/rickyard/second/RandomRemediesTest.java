@@ -57,6 +57,7 @@ class RandomRemediesTest {
     }
     Recheck recheck = new Recheck(books, stable, RandomYard.DAY, yard.isKg);
     List<Portioned> now = stable.portions(horse);
+    boolean wasHard = false;
     for (Proposal proposal : advice.proposals()) {
       String name = seed + " " + advice.horse() + " " + proposal.rank() + " " + proposal.kind();
       count(proposal.kind() + (proposal.enough() ? "" : " not enough"));
@@ -64,7 +65,15 @@ class RandomRemediesTest {
         continue;
       }
       Recheck.Changed changed = changed(stable, now, proposal);
-      List<String> objections = recheck.objections(horse, changed);
+      List<String> objections = new ArrayList<>(recheck.objections(horse, changed));
+      boolean isHard = recheck.isHardToChew(horse, changed);
+      if (proposal.enough() && isHard != proposal.why().contains("long stem")) {
+        objections.add("chewing");
+      }
+      if (proposal.enough() && wasHard && !isHard) {
+        objections.add("chewing rank");
+      }
+      wasHard |= proposal.enough() && isHard;
       if (proposal.enough() != objections.isEmpty()) {
         wrong.add(name + (proposal.enough() ? " " : " NOT ") + objections + " :: " + proposal.why());
         objections.forEach(o -> count("wrong: " + o.split(" ")[0]));

@@ -15,6 +15,10 @@ import java.util.TreeMap;
  * ratios, label doses with the fortified share, stock for the horizon, reach, shelf life, form and
  * steps of the scale.
  *
+ * <p>Readings of what the contract leaves open: a lot for sale is in reach whoever holds it; stock
+ * is what is for sale or the client's own and what was delivered to it; it must last for what a
+ * proposal raises.
+ *
  * <p>It was written from the contract and the tables before the search was read, on the second
  * computation of diets. Only limits of severity stop or change bind.
  */
@@ -72,6 +76,7 @@ final class Recheck {
     Evaluated evaluated = new Evaluated(books, horse, day, mixture);
     limits(horse, mixture, then);
     lotAlone(horse, then);
+    hazards(horse, then);
     intake(evaluated, mixture, then);
     tolerances(evaluated);
     doses(horse, changed, then);
@@ -82,8 +87,8 @@ final class Recheck {
       if (changed.isMore(p)) {
         reach(horse, p, changed.now(p));
       }
-      if (!changed.kind().equals("hold")) {
-        stock(p, changed.now(p));
+      if (changed.isMore(p)) {
+        stock(horse, p, changed.now(p));
       }
     }
     return List.copyOf(found);
@@ -121,6 +126,24 @@ final class Recheck {
     }
   }
 
+  /** What stops a lot and no limit of the diet counts, such as mould, no mixing takes away. */
+  private void hazards(Map<String, String> horse, List<Portioned> then) {
+    for (Map<String, String> limit : groups.limits(horse, List.of("lot"))) {
+      boolean isCounted =
+          books.find("limits", "subject", "diet", "quantity", limit.get("quantity")).isPresent();
+      for (Portioned p : then) {
+        LotRuling ruling =
+            stable.isLot(p.food().key())
+                ? stable.lotRulings(p.food().key()).get(limit.get("limit_id"))
+                : null;
+        boolean isStop = limit.get("severity").equals("stop") && !isCounted;
+        if (isStop && ruling != null && !ruling.ruling().word().equals("clears")) {
+          found.add("hazard " + p.food().key() + " " + limit.get("limit_id"));
+        }
+      }
+    }
+  }
+
   private void intake(Evaluated evaluated, Mixture mixture, List<Portioned> then) {
     String floor = evaluated.floor();
     if (floor.equals("refuse") || floor.equals("needs-vet-plan")) {
@@ -150,7 +173,8 @@ final class Recheck {
             });
     Line ratio = evaluated.lines().get("CA_P");
     double least = books.settingNumber("ca_p_refuse_below");
-    if (ratio.isKnown() && Double.isFinite(ratio.high()) && ratio.supply() < least * (1 - TIE)) {
+    boolean isReported = Double.isFinite(ratio.high()) && ratio.origin().equals(Num.REPORTED);
+    if (isReported && ratio.supply() < least * (1 - TIE)) {
       found.add("ratio Ca:P " + ratio.supply());
     }
   }
@@ -207,20 +231,27 @@ final class Recheck {
         found.add("shelf " + key + " " + end);
       }
     }
-    boolean isDental = List.of(horse.get("conditions").split(";", -1)).contains("dental");
-    boolean isLong = stable.isLot(key) || label.getOrDefault("form", "").equals("long-stem");
-    if (isDental && isLong) {
-      found.add("form " + key);
-    }
   }
 
-  private void stock(Portioned p, double now) {
-    OptionalDouble stock = stable.stockKg(p.food().key());
+  /** What is raised must last; of what is fed on, the proposal prints the days. */
+  private void stock(Map<String, String> horse, Portioned p, double now) {
+    OptionalDouble stock = stable.stockKg(p.food().key(), horse.get("client_id"));
     double horizon = setting("stock-horizon-days", "");
     double use = stable.useKg(p.food().key()) - now + p.kg();
     if (stock.isPresent() && use * horizon > stock.getAsDouble() * (1 + TIE)) {
       found.add("stock " + p.food().key() + " " + use * horizon + " of " + stock.getAsDouble());
     }
+  }
+
+  /** Whether a horse with bad teeth is newly given long stems, which it gets last. */
+  boolean isHardToChew(Map<String, String> horse, Changed changed) {
+    boolean isDental = List.of(horse.get("conditions").split(";", -1)).contains("dental");
+    return isDental
+        && changed.then().stream()
+            .filter(p -> p.kg() > 0 && changed.now(p) == 0 && p.food().isForage())
+            .map(p -> p.food().key())
+            .anyMatch(
+                k -> stable.isLot(k) || stable.label(k).getOrDefault("form", "").equals("long-stem"));
   }
 
   /** A multiple of the step of the scale for its size. */

@@ -23,7 +23,7 @@ final class RemedySheets {
 
   static RandomSheet draw(Draws draws, String material) {
     List<Printed> figures = new ArrayList<>();
-    double dm = material.equals("haylage") ? draws.between(50, 72) : draws.between(83.5, 92);
+    double dm = material.equals("haylage") ? draws.between(50, 72) : dry(draws);
     figures.add(percent(draws, "DM", dm, 1, "af", "nir"));
     String method = draws.of(List.of("nir", "wet", "wet"));
     String basis = draws.chance(0.25) ? "af" : "dm";
@@ -48,6 +48,11 @@ final class RemedySheets {
     }
     addHazards(figures, draws, basis, method);
     return new RandomSheet(figures, draws.chance(0.7) ? draws.whole(2, 30) : 0);
+  }
+
+  /** Now and then a hay that was baled too wet. */
+  private static double dry(Draws draws) {
+    return draws.chance(0.05) ? draws.between(72, 84) : draws.between(84, 92);
   }
 
   /** What is seldom much: iron, selenium, nitrate, ergovaline. */

@@ -76,9 +76,21 @@ final class RemedyStable {
     return use.getOrDefault(key, 0.0);
   }
 
-  OptionalDouble stockKg(String key) {
-    String cell = lots.getOrDefault(key, Map.of()).getOrDefault("stock_kg", "");
-    return cell.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cell));
+  /** What a client can have of a lot: what is for sale or its own, and what it was delivered. */
+  OptionalDouble stockKg(String key, String client) {
+    Map<String, String> lot = lots.getOrDefault(key, Map.of());
+    String cell = lot.getOrDefault("stock_kg", "");
+    boolean isOpen =
+        lot.getOrDefault("for_sale", "").equals("yes")
+            || lot.getOrDefault("holder", "").equals(client);
+    double delivered =
+        deliveries.stream()
+            .filter(d -> d.get("lot_id").equals(key) && d.get("client_id").equals(client))
+            .mapToDouble(d -> Double.parseDouble(d.get("kg")))
+            .sum();
+    return cell.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of((isOpen ? Double.parseDouble(cell) : 0) + delivered);
   }
 
   /** Feeds of the register; lots that the client holds or was delivered, or for sale there. */
@@ -87,8 +99,7 @@ final class RemedyStable {
     if (lot == null) {
       return labels.containsKey(key);
     }
-    boolean isForSale = lot.get("holder").equals("co-op") && lot.get("for_sale").equals("yes");
-    return isForSale
+    return lot.get("for_sale").equals("yes")
         || lot.get("holder").equals(client)
         || deliveries.stream()
             .anyMatch(d -> d.get("lot_id").equals(key) && d.get("client_id").equals(client));

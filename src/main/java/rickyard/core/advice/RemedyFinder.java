@@ -3,14 +3,14 @@ package rickyard.core.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.judgement.HorseGroups;
 import rickyard.core.judgement.Limit;
+import rickyard.core.judgement.Verdict;
 import rickyard.core.judgement.WorstVerdict;
 import rickyard.core.nutrition.Diet;
 import rickyard.core.nutrition.FeedingStandards;
@@ -53,7 +53,7 @@ final class RemedyFinder {
   private final SortedMap<String, Reach.Item> items;
   private final List<Portion> now;
   private final List<Portion> then;
-  private final Set<String> presentObstacles;
+  private final LotHazards hazards;
 
   RemedyFinder(
       Horse horse,
@@ -81,8 +81,7 @@ final class RemedyFinder {
     for (Portion portion : now) {
       items.putIfAbsent(portion.food().key(), reach.fed(portion.food(), horse.clientId()));
     }
-    this.presentObstacles =
-        Obstacles.of(diet(then)).stream().map(Obstacles.Obstacle::code).collect(Collectors.toSet());
+    this.hazards = new LotHazards(context.lotVerdicts(), context.limits(), groups);
   }
 
   /** Proposals and the days of their changeovers. */
@@ -216,18 +215,27 @@ final class RemedyFinder {
 
   /** The diet code as the search sees it. */
   private CheckedDiet check(List<Serving> ration) {
-    Diet diet = diet(portions(ration));
+    List<Portion> portions = portions(ration);
+    Diet diet = diet(portions);
     List<CheckedLimit> checked =
-        judge.judge(diet, groups).stream()
+        Stream.concat(judge.judge(diet, groups).stream(), hazards.alone(portions).stream())
+            .filter(v -> !v.isSilent())
             .sorted(WorstVerdict.WORST_FIRST)
             .map(SearchLimits::checked)
             .toList();
-    List<String> obstacles =
-        Obstacles.of(diet).stream()
-            .filter(o -> !presentObstacles.contains(o.code()))
-            .map(Obstacles.Obstacle::words)
-            .toList();
-    return new CheckedDiet(checked, obstacles, Obstacles.shortfalls(diet));
+    double leastCaP = standards.settings().number("ca_p_refuse_below");
+    return new CheckedDiet(
+        checked,
+        Stream.concat(
+                Obstacles.of(diet, leastCaP).stream().map(Obstacles.Obstacle::words),
+                hazards.notDiluted(portions).stream().map(RemedyFinder::hazard))
+            .distinct()
+            .toList(),
+        Obstacles.shortfalls(diet));
+  }
+
+  private static String hazard(Verdict verdict) {
+    return "the " + verdict.limit().words() + " of its hay, which no mixing takes away";
   }
 
   private List<Portion> portions(List<Serving> ration) {
