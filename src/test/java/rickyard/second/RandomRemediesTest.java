@@ -81,17 +81,29 @@ class RandomRemediesTest {
           count("wrong: no objection");
         }
       }
-      if (proposal.enough()) {
-        SortedMap<String, String> before = recheck.shortOf(horse, now);
-        recheck
-            .shortOf(horse, changed.then())
-            .forEach(
-                (code, origin) ->
-                    count(
-                        (before.containsKey(code) ? "still " : "newly ") + "short " + code + " " + origin));
-      }
+      newlyShort(name, recheck, horse, now, changed, proposal.why());
       compare(name, proposal, changed);
     }
+  }
+
+  /** What a changed ration lacks and today's does not must be said. */
+  private void newlyShort(
+      String name,
+      Recheck recheck,
+      Map<String, String> horse,
+      List<Portioned> now,
+      Recheck.Changed changed,
+      String why) {
+    SortedMap<String, String> before = recheck.shortOf(horse, now);
+    recheck.shortOf(horse, changed.then()).keySet().stream()
+        .filter(code -> !before.containsKey(code))
+        .forEach(
+            code -> {
+              count("newly short of something");
+              if (!why.matches(".* falls short of [^.]*\\b" + code + "\\b.*")) {
+                wrong.add(name + " newly short of " + code + " :: " + why);
+              }
+            });
   }
 
   private void compare(String name, Proposal proposal, Recheck.Changed changed) {

@@ -17,7 +17,7 @@ import java.util.TreeMap;
  *
  * <p>Readings of what the contract leaves open: a lot for sale is in reach whoever holds it; stock
  * is what is for sale or the client's own and what was delivered to it; it must last for what a
- * proposal raises.
+ * proposal raises; the only figure that a balancer's label gives is its dose.
  *
  * <p>It was written from the contract and the tables before the search was read, on the second
  * computation of diets. Only limits of severity stop or change bind.
@@ -190,7 +190,13 @@ final class Recheck {
         continue;
       }
       double least = Csv.number(label.get("dose_kg_per_day_low")) * kg / LABEL_HORSE_KG * share;
-      double most = Csv.number(label.get("dose_kg_per_day_high")) * kg / LABEL_HORSE_KG * share;
+      String top = label.get("dose_kg_per_day_high");
+      boolean isOnlyFigure = top.isEmpty() && p.food().role().equals("balancer");
+      double most =
+          isOnlyFigure ? least : Csv.number(top) * kg / LABEL_HORSE_KG * share;
+      if (p.food().role().equals("balancer") && !hasStepWithin(least, most)) {
+        continue; // what is left of a dose may be finer than the scale
+      }
       if (p.kg() < least * (1 - TIE)) {
         found.add("dose " + p.food().key() + " " + p.kg() + " below " + least);
       }
@@ -198,6 +204,13 @@ final class Recheck {
         found.add("dose " + p.food().key() + " " + p.kg() + " above " + most);
       }
     }
+  }
+
+  private boolean hasStepWithin(double leastKg, double mostKg) {
+    double unit = isKg ? 1 : POUND_KG;
+    double step = step(leastKg / unit);
+    double first = Math.ceil(leastKg / unit / step - 1e-6) * step * unit;
+    return Double.isNaN(mostKg) || first <= mostKg * (1 + TIE);
   }
 
   /** The share of the ration that fortified complete forages stand for. */

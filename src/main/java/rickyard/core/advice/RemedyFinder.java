@@ -3,9 +3,11 @@ package rickyard.core.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.judgement.HorseGroups;
@@ -138,7 +140,10 @@ final class RemedyFinder {
         amounts(then),
         differs ? amounts(now) : List.of(),
         items.values().stream().map(Reach.Item::candidate).toList(),
-        SearchLimits.ofDiet(groups, limits),
+        Stream.concat(
+                SearchLimits.ofDiet(groups, limits).stream(),
+                SearchLimits.ofTolerances(standards).stream())
+            .toList(),
         SearchLimits.ofMeal(groups, limits, horse.bodyWeightKg()),
         intake(),
         needs(),
@@ -288,7 +293,8 @@ final class RemedyFinder {
   }
 
   private Proposal proposal(int rank, Remedy remedy, ChangeoverPlan plan) {
-    String words = plan.words().isEmpty() ? "" : " " + String.join(" ", plan.words());
+    String words =
+        newlyShort(remedy) + (plan.words().isEmpty() ? "" : " " + String.join(" ", plan.words()));
     @Nullable DietSummary summary = null;
     if (!remedy.then().isEmpty()) {
       Diet diet = diet(portions(remedy.then()));
@@ -301,6 +307,17 @@ final class RemedyFinder {
         remedy.why() + words,
         remedy.items().stream().map(RemedyFinder::line).toList(),
         summary);
+  }
+
+  /** What the changed ration lacks and today's does not. */
+  private String newlyShort(Remedy remedy) {
+    Set<String> today = Obstacles.shortfalls(diet(then)).keySet();
+    String codes =
+        remedy.diet().stream()
+            .flatMap(d -> d.shortfalls().keySet().stream())
+            .filter(c -> !today.contains(c))
+            .collect(Collectors.joining(", "));
+    return codes.isEmpty() ? "" : " It falls short of " + codes + ", which today's does not.";
   }
 
   private static ProposalItem line(RemedyItem item) {

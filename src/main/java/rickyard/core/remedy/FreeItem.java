@@ -17,6 +17,10 @@ record FreeItem(
     }
   }
 
+  FreeItem between(double least, double most) {
+    return new FreeItem(item, fedAsForage, meals, least, most);
+  }
+
   Serving at(double dmKg) {
     return new Serving(item, Math.max(0, dmKg) / item.dryMatterFraction(), fedAsForage, meals);
   }

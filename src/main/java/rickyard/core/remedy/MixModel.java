@@ -53,8 +53,15 @@ final class MixModel {
       spreads[i] = content.map(Content::u).orElse(0.0);
     }
     double whole = dm + spec.freeForageDmKg().orElse(request.intake().floorKgDm());
-    limits.add(
+    addIfItBinds(
         new UncertainRow(constant, slopes, variance, spreads, limit.z(), limit.value() * whole));
+  }
+
+  /** A row that every item meets by itself is met by any mix of them. */
+  private void addIfItBinds(UncertainRow row) {
+    if (row.canBind()) {
+      limits.add(row);
+    }
   }
 
   private void addMealLimit(MealLimit limit) {
@@ -80,7 +87,8 @@ final class MixModel {
         spreads[i] = perKg * content.map(Content::u).orElse(0.0);
       }
     }
-    limits.add(new UncertainRow(constant, slopes, variance, spreads, limit.z(), limit.maxGrams()));
+    addIfItBinds(
+        new UncertainRow(constant, slopes, variance, spreads, limit.z(), limit.maxGrams()));
   }
 
   private int meals(Serving amount) {

@@ -27,6 +27,13 @@ record MixSpec(
     }
   }
 
+  /** The support with other bounds of one item. */
+  MixSpec with(int place, FreeItem item) {
+    List<FreeItem> other = new ArrayList<>(free);
+    other.set(place, item);
+    return new MixSpec(other, fixed, freeForageDmKg, hasWishes);
+  }
+
   MixSpec withFixed(List<Serving> other) {
     return new MixSpec(free, other, freeForageDmKg, hasWishes);
   }

@@ -17,9 +17,11 @@ final class Workbench {
   private static final double NOTHING_KG = 1e-6;
 
   private final RemedyRequest request;
+  private final LabelDoses doses;
 
   Workbench(RemedyRequest request) {
     this.request = request;
+    this.doses = new LabelDoses(request);
   }
 
   /** Exact amounts of a support with the balancer that goes with them. */
@@ -83,7 +85,10 @@ final class Workbench {
 
   /** The best weighable ration near the optimum; empty if the support has none. */
   Optional<Draft> best(MixSpec spec) {
-    return exact(spec).map(e -> nearby(e.spec(), e.dmKg()));
+    return doses.branches(spec).stream()
+        .flatMap(s -> exact(s).stream())
+        .map(e -> nearby(e.spec(), e.dmKg()))
+        .min(Draft.BEST_FIRST);
   }
 
   /** A ration in chosen amounts, rounded to the nearest step of the scale and checked. */
@@ -166,11 +171,14 @@ final class Workbench {
   }
 
   private Draft draft(MixSpec spec, double[] dmKg) {
+    List<Serving> balanced = FortifiedShare.withBalancers(request, spec.ration(dmKg));
     List<Serving> ration = new ArrayList<>();
-    for (Serving a : FortifiedShare.withBalancers(request, spec.ration(dmKg))) {
+    for (Serving a : balanced) {
       boolean isChanged = Math.abs(a.kg() - request.todayKg(a.item())) > NOTHING_KG;
       ration.add(
-          a.item().isBalancer() && isChanged ? a.withKg(request.steps().nearestKg(a.kg())) : a);
+          a.item().isBalancer() && isChanged
+              ? a.withKg(doses.weighedKg(a.item(), a.kg(), balanced))
+              : a);
     }
     List<Serving> fed = ration.stream().filter(a -> a.kg() > 0).toList();
     List<Candidate> added =
@@ -186,6 +194,7 @@ final class Workbench {
   private CheckedDiet checked(List<Serving> fed) {
     CheckedDiet diet = request.check().check(fed);
     List<String> obstacles = new ArrayList<>(diet.obstacles());
+    obstacles.addAll(doses.against(fed));
     for (Serving a : fed) {
       if (a.kg() > request.todayKg(a.item()) + NOTHING_KG) {
         obstacles.addAll(against(a));
