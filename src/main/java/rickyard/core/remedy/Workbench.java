@@ -122,13 +122,20 @@ final class Workbench {
             .limit(request.settings().largestNumberOfChecks())
             .toList();
     Draft first = draft(spec, ordered.get(0));
-    for (int i = 1; i < ordered.size() && !first.diet().isEnough(); i++) {
-      Draft next = draft(spec, ordered.get(i));
-      if (next.diet().isEnough()) {
-        return next;
-      }
-    }
-    return first;
+    Draft near = firstEnough(spec, ordered).orElse(first);
+    List<double[]> better =
+        new ScaleGrid(request, spec, model)
+            .better(near.score()).stream()
+                .limit(request.settings().largestNumberOfChecks())
+                .toList();
+    return near.diet().isEnough() ? firstEnough(spec, better).orElse(near) : near;
+  }
+
+  private Optional<Draft> firstEnough(MixSpec spec, List<double[]> ordered) {
+    return ordered.stream()
+        .map(x -> draft(spec, x))
+        .filter(d -> d.diet().isEnough())
+        .findFirst();
   }
 
   private static List<double[]> extended(List<double[]> choices, List<Double> values) {

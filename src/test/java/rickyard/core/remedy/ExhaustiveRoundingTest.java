@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
  */
 class ExhaustiveRoundingTest {
   private static final long SEED = 52_000;
-  private static final int CASES = Integer.getInteger("rickyard.supports", 160);
+  private static final int CASES = Integer.getInteger("rickyard.supports", 200);
   private static final double TIE = 1e-9;
 
   /** A request on a coarse scale and one support of it. */
@@ -28,14 +28,13 @@ class ExhaustiveRoundingTest {
     return low + random.nextDouble() * (high - low);
   }
 
-  private static RemedySettings coarse(Random random) {
+  private static RemedySettings coarse(double size) {
     RemedySettings s = Yard.SETTINGS;
-    double size = List.of(0.25, 0.5, 0.5, 1.0).get(random.nextInt(4));
     ScaleSteps steps =
         new ScaleSteps(
             MassUnit.KG,
             List.of(
-                new ScaleSteps.Step(2, size / 2),
+                new ScaleSteps.Step(1, size / 2),
                 new ScaleSteps.Step(Double.POSITIVE_INFINITY, size)));
     return new RemedySettings(
         s.changeWeight(),
@@ -82,8 +81,8 @@ class ExhaustiveRoundingTest {
 
   private static Case draw(long seed) {
     Random random = new Random(seed);
-    double bodyWeight = between(random, 180, 420);
     int count = 1 + random.nextInt(MixSpec.MOST);
+    double bodyWeight = between(random, 180, 350);
     List<Serving> ration = new ArrayList<>();
     List<FreeItem> free = new ArrayList<>();
     double target = between(random, 0.013, 0.019) * bodyWeight;
@@ -123,7 +122,7 @@ class ExhaustiveRoundingTest {
             intake,
             needs,
             MassUnit.KG,
-            coarse(random),
+            coarse(count > 3 ? 1.0 : 0.5),
             new PlainCheck(horse, limits, meals, intake, needs));
     OptionalDouble sum = hasTarget ? OptionalDouble.of(target) : OptionalDouble.empty();
     return new Case(request, new MixSpec(free, List.of(), sum, random.nextBoolean()));
@@ -136,10 +135,10 @@ class ExhaustiveRoundingTest {
         Math.min(f.mostDmKg(), request.intake().ceilingKgDm()) / f.item().dryMatterFraction();
     double step = request.steps().steps().get(0).size();
     double large = request.steps().steps().get(1).size();
-    for (int k = 0; k * step < 2; k++) {
+    for (int k = 0; k * step < 1; k++) {
       amounts.add(k * step);
     }
-    for (int k = (int) Math.ceil(2 / large); k * large <= most + 1e-9; k++) {
+    for (int k = (int) Math.ceil(1 / large); k * large <= most + 1e-9; k++) {
       amounts.add(k * large);
     }
     amounts.removeIf(kg -> kg > most + 1e-9);
@@ -189,7 +188,8 @@ class ExhaustiveRoundingTest {
   }
 
   /** The least score of all weighable rations that are enough. */
-  private static OptionalDouble best(Case c, int place, double[] kg, OptionalDouble bound) {
+  private static OptionalDouble best(
+      Case c, List<List<Double>> amounts, int place, double[] kg, OptionalDouble bound) {
     if (place == kg.length) {
       double score = score(c, kg);
       boolean isWorse = bound.isPresent() && score >= bound.getAsDouble();
@@ -198,9 +198,9 @@ class ExhaustiveRoundingTest {
           : bound;
     }
     OptionalDouble found = bound;
-    for (double amount : amounts(c.request(), c.spec().free().get(place))) {
+    for (double amount : amounts.get(place)) {
       kg[place] = amount;
-      found = best(c, place + 1, kg, found);
+      found = best(c, amounts, place + 1, kg, found);
     }
     return found;
   }
@@ -211,7 +211,10 @@ class ExhaustiveRoundingTest {
     int[] enough = new int[MixSpec.MOST + 1];
     for (int i = 0; i < CASES; i++) {
       Case c = draw(SEED + i);
-      OptionalDouble all = best(c, 0, new double[c.spec().free().size()], OptionalDouble.empty());
+      List<List<Double>> amounts =
+          c.spec().free().stream().map(f -> amounts(c.request(), f)).toList();
+      OptionalDouble all =
+          best(c, amounts, 0, new double[amounts.size()], OptionalDouble.empty());
       Optional<Draft> found = new Workbench(c.request()).best(c.spec());
       boolean isFound = found.filter(d -> d.diet().isEnough()).isPresent();
       String name = "seed " + (SEED + i) + " of " + c.spec().free().size() + ": ";
@@ -225,7 +228,6 @@ class ExhaustiveRoundingTest {
         }
       }
     }
-    System.out.println(java.util.Arrays.toString(enough));
     assertEquals(List.of(), wrong, () -> wrong.size() + " of " + CASES);
     assertTrue(enough[3] > CASES / 20 && enough[4] > CASES / 20, "too few");
   }
