@@ -229,6 +229,6 @@ class ExhaustiveRoundingTest {
       }
     }
     assertEquals(List.of(), wrong, () -> wrong.size() + " of " + CASES);
-    assertTrue(enough[3] > CASES / 20 && enough[4] > CASES / 20, "too few");
+    assertTrue(enough[3] > CASES / 40 && enough[4] > CASES / 40, "too few");
   }
 }
