@@ -73,7 +73,8 @@ final class CoOpRows {
                     line.horse(),
                     line.deliveredOn().map(LocalDate::toString).orElse(""),
                     line.toldOn().map(LocalDate::toString).orElse(""),
-                    line.what()))
+                    line.what(),
+                    line.fellOn().toString()))
         .toList();
   }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.core.advice.HorseAdvice;
 import rickyard.core.forage.InForce;
 import rickyard.core.forage.Sample;
 import rickyard.core.forage.SettledSample;
@@ -19,7 +20,7 @@ import rickyard.report.view.QuestionRow;
 
 /**
  * Rows ready to paste into registers: lots that no register knows, filled in as far as their
- * reports say, and one blank answer for each open question.
+ * reports say, one blank answer for each open question, and the best proposals as decisions.
  */
 final class Drafts {
   private static final List<String> LOTS =
@@ -37,10 +38,11 @@ final class Drafts {
   }
 
   /** The files by path below the output folder. */
-  SortedMap<String, byte[]> files(List<QuestionRow> questions) {
+  SortedMap<String, byte[]> files(List<QuestionRow> questions, List<HorseAdvice> horses) {
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("drafts/lots.csv", CsvOut.bytes(lots()));
     files.put("drafts/answers.csv", CsvOut.bytes(answers(questions)));
+    files.put("drafts/decisions.csv", CsvOut.bytes(AcceptanceDrafts.table(inputs.asOf(), horses)));
     return files;
   }
 

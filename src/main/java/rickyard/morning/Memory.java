@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseQuestion;
+import rickyard.core.advice.coop.Fall;
 import rickyard.core.forage.LayoutBook;
 import rickyard.ledger.JournalEntry;
 import rickyard.ledger.Ledger;
@@ -26,13 +27,15 @@ import tools.jackson.databind.json.JsonMapper;
  * @param layouts the layouts of reports that were read without a question left open
  * @param asked what was asked about each horse, where anything was; empty in a journal of an
  *     earlier version, which did not keep it
+ * @param falls verdicts of lots that fell and stand worse since, by lot and limit
  */
 record Memory(
     SortedMap<String, DietSummary> diets,
     SortedMap<String, SortedMap<String, String>> lots,
     SortedMap<String, String> reports,
     LayoutBook layouts,
-    Optional<SortedMap<String, List<HorseQuestion>>> asked) {
+    Optional<SortedMap<String, List<HorseQuestion>>> asked,
+    SortedMap<String, SortedMap<String, Fall>> falls) {
 
   private static final JsonMapper JSON =
       JsonMapper.builder().enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY).build();
@@ -44,6 +47,8 @@ record Memory(
     // A journal of an earlier version remembers no layouts.
     layouts = Objects.requireNonNullElseGet(layouts, LayoutBook::empty);
     asked = Objects.requireNonNullElseGet(asked, Optional::empty);
+    // Nor does it keep what fell.
+    falls = copy(Objects.requireNonNullElseGet(falls, TreeMap::new));
   }
 
   private static <T> SortedMap<String, T> copy(Map<String, T> map) {
@@ -56,7 +61,8 @@ record Memory(
         new TreeMap<>(),
         new TreeMap<>(),
         LayoutBook.empty(),
-        Optional.of(new TreeMap<>()));
+        Optional.of(new TreeMap<>()),
+        new TreeMap<>());
   }
 
   /** What the morning before this one ended with; nothing on a first morning. */

@@ -243,7 +243,7 @@ final class MorningWork {
     }
     if (options.outputs().contains(Outputs.DATA)) {
       new Drafts(settled(), inputs)
-          .files(view.questions())
+          .files(view.questions(), advice)
           .forEach((path, bytes) -> outputs.put(path, OutputFile.of(bytes)));
       byte[] answered = new Answered(settled(), inputs.registers().office()).bytes();
       outputs.put("answered.csv", OutputFile.of(answered));

@@ -22,6 +22,8 @@ import rickyard.core.advice.TracedDiet;
 import rickyard.core.advice.coop.CoOp;
 import rickyard.core.advice.coop.CoOpAdvice;
 import rickyard.core.advice.coop.CoOpContext;
+import rickyard.core.advice.coop.Fall;
+import rickyard.core.advice.coop.Falls;
 import rickyard.core.forage.AccountedAnalysis;
 import rickyard.core.forage.Analysis;
 import rickyard.core.forage.AnalysisMaker;
@@ -349,7 +351,14 @@ final class Pipeline {
         lots,
         reports,
         memory.layouts().after(morning.settled().layouts()),
-        Optional.of(asked(advice)));
+        Optional.of(asked(advice)),
+        falls(judged, advice));
+  }
+
+  /** What stands fallen after this morning, by lot and limit. */
+  SortedMap<String, SortedMap<String, Fall>> falls(Judged judged, List<HorseAdvice> advice) {
+    return new Falls(inputs.asOf(), office.decisions(), advice, judged.verdicts())
+        .after(memory.falls(), memory.lots());
   }
 
   /** What advice asks about each horse, where it asks anything. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import rickyard.core.remedy.LeastPortions;
 import rickyard.core.remedy.MassUnit;
 import rickyard.core.remedy.RemedySettings;
 import rickyard.core.remedy.ScaleSteps;
@@ -80,7 +81,10 @@ public final class RemedyTables {
           (int) number("largest-number-of-checks"),
           new TreeSet<>(of("chewable-form").stream().map(r -> r.required("value")).toList()),
           days(),
-          shares("changeover-share"));
+          shares("changeover-share"),
+          portions(),
+          number("least-retest-chance"),
+          number("assumed-relative-u"));
     }
 
     private void throwIfBad() {
@@ -130,6 +134,18 @@ public final class RemedyTables {
         days.put(row.text("key"), (int) value);
       }
       return days;
+    }
+
+    private LeastPortions portions() {
+      SortedMap<String, Double> portions = new TreeMap<>();
+      for (TableRow row : of("least-portion")) {
+        double value = row.requiredNumber("value");
+        if (!(value >= 0 && value <= 1)) {
+          row.problem("value", "out-of-range", "0 to 1 kg per 100 kg of body weight");
+        }
+        portions.put(row.text("key"), value);
+      }
+      return new LeastPortions(portions);
     }
 
     private ScaleSteps steps(MassUnit unit) {

@@ -166,7 +166,10 @@ class CoOpEndToEndTest {
 
     List<Map<String, String>> rows = SmallOffice.rows(office.run(DAY.plusDays(1)), "recalls.csv");
 
-    assertEquals(1, rows.size(), rows::toString);
+    assertEquals(
+        List.of("mint", "sage"),
+        rows.stream().map(r -> r.get("horse")).toList(),
+        "who was delivered it, and who is fed it without a delivery on record");
     Map<String, String> row = rows.get(0);
     assertEquals(
         List.of("CALM", "ash", "mint", "2026-03-02", "2026-03-05"),
@@ -178,6 +181,83 @@ class CoOpEndToEndTest {
             row.get("told_on")));
     assertTrue(row.get("what").contains("laminitis-nsc-lot: clears before, exceeds now"));
     assertTrue(row.get("what").contains("told on 2026-03-05 by ruth about mint: clears"));
+  }
+
+  private static final String TOLD_BEFORE = "2026-03-05,mint,told,clears,,ruth,by telephone\n";
+
+  private static void decide(SmallOffice office, String rows) {
+    office.write(
+        "registers/decisions.csv", "date,about,kind,value,start_on,by,why\n" + TOLD_BEFORE + rows);
+  }
+
+  private static List<Map<String, String>> recalls(SmallOffice office, int day) {
+    return SmallOffice.rows(office.run(DAY.plusDays(day)), "recalls.csv");
+  }
+
+  private static List<Map<String, String>> recallsOfMint(SmallOffice office, int day) {
+    return of(recalls(office, day), "mint");
+  }
+
+  /** A row that a person works from does not go because a day passed. */
+  @Test
+  void aRecallStandsUntilTheHorseIsSpokenAboutWithTheFallKnown() {
+    SmallOffice office = scarce();
+    office.run(DAY);
+    office.write(
+        "inbox/calm-2.csv", report("CALM", "Report no,V-1\nRevision,2\nStatus,amended\n", 13));
+
+    List<Map<String, String>> first = recallsOfMint(office, 1);
+    assertEquals(1, first.size(), first::toString);
+    assertEquals(first, recallsOfMint(office, 2), "the next day says the same");
+    decide(office, "2026-03-17,rue,told,exceeds,,ruth,another horse\n");
+    assertEquals(first, recallsOfMint(office, 3), "another horse was told about");
+
+    decide(office, "2026-03-19,mint,told,exceeds,,ruth,rang at eight\n");
+    assertEquals(List.of(), recallsOfMint(office, 4));
+    assertEquals(List.of(), recallsOfMint(office, 5), "and it stays dealt with");
+  }
+
+  @Test
+  void aRecallOfHayThatFallsFurtherIsToldAgainAndOneThatRecoversIsOver() {
+    SmallOffice office = scarce();
+    office.run(DAY);
+    office.write(
+        "inbox/calm-2.csv", report("CALM", "Report no,V-1\nRevision,2\nStatus,amended\n", 8.5));
+    Map<String, String> fell = recallsOfMint(office, 1).get(0);
+    decide(office, DAY.plusDays(2) + ",mint,told,borderline-under,,ruth,\n");
+    assertEquals(List.of(), recallsOfMint(office, 2));
+
+    office.write(
+        "inbox/calm-3.csv", report("CALM", "Report no,V-1\nRevision,3\nStatus,amended\n", 13));
+    List<Map<String, String>> further = recallsOfMint(office, 3);
+    assertEquals(1, further.size(), further::toString);
+    assertEquals(DAY.plusDays(1).toString(), fell.get("fell_on"));
+    assertEquals(DAY.plusDays(3).toString(), further.get(0).get("fell_on"));
+    assertTrue(
+        further.get(0).get("what").contains("laminitis-nsc-lot: clears before, exceeds now"),
+        further::toString);
+
+    office.write(
+        "inbox/calm-4.csv", report("CALM", "Report no,V-1\nRevision,4\nStatus,amended\n", 4));
+    assertEquals(List.of(), recallsOfMint(office, 4));
+  }
+
+  @Test
+  void whoHasTheHayButNoKnownHorseIsDealtWithByLotAndClient() {
+    SmallOffice office =
+        office(horse("sage", "elm", "insulin-dysregulation") + horse("dill", "ash", ""));
+    office.run(DAY);
+    office.write(
+        "inbox/calm-2.csv", report("CALM", "Report no,V-1\nRevision,2\nStatus,amended\n", 13));
+
+    List<Map<String, String>> rows = recalls(office, 1);
+    assertEquals(
+        List.of("ash ", "elm sage"),
+        rows.stream().map(r -> r.get("client") + " " + r.get("horse")).toList());
+    decide(office, DAY.plusDays(2) + ",CALM,told,exceeds,,ruth,to whom is not said\n");
+    assertEquals(2, recalls(office, 2).size(), "two clients have it");
+    decide(office, DAY.plusDays(2) + ",CALM ash,told,exceeds,,ruth,\n");
+    assertEquals(List.of("elm"), recalls(office, 3).stream().map(r -> r.get("client")).toList());
   }
 
   @Test

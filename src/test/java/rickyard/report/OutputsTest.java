@@ -59,8 +59,10 @@ class OutputsTest {
               Map.entry(
                   "remedies.csv",
                   "horse,rank,kind,item,role,now_kg,then_kg,then_lb,units_per_month,cost_per_day,"
-                      + "nsc_wsc_after,verdict_after,why,u_after,p_over_after,limit_id"),
+                      + "nsc_wsc_after,verdict_after,why,u_after,p_over_after,limit_id,"
+                      + "batch,days_of_stock,enough"),
               Map.entry("changeover.csv", "horse,rank,day,item,kg,lb"),
+              Map.entry("trips.csv", "horse,day,phase,item,kg,lb"),
               Map.entry(
                   "questions.csv",
                   "question_id,kind,file,part,about,question,choices,proposed,why"),
@@ -77,7 +79,7 @@ class OutputsTest {
                   "retests.csv",
                   "lot,holder,due,what,why,stock_kg,lab,sampled_on,undecided,rank,groups,chance,"
                       + "frees_kg,expected_kg,cost"),
-              Map.entry("recalls.csv", "lot,client,horse,delivered_on,told_on,what"),
+              Map.entry("recalls.csv", "lot,client,horse,delivered_on,told_on,what,fell_on"),
               Map.entry("season.csv", "by,of,quantity,unit,lots,mean,sd,lowest,highest"),
               Map.entry(
                   "season-clears.csv", "by,of,group,lots,clears,not_for,undecided,clears_pct"),

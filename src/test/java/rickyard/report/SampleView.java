@@ -189,7 +189,8 @@ final class SampleView {
                     horse(0),
                     "2026-11-02",
                     "",
-                    text.apply("Do not open lot L2."))),
+                    text.apply("Do not open lot L2."),
+                    "2026-11-20")),
             List.of(
                 text.apply(
                     "Report 2211 for lot L2 was amended: WSC + starch 9.1 is now 11.9 % of dry"

@@ -16,8 +16,9 @@ import java.util.TreeMap;
  * steps of the scale.
  *
  * <p>Readings of what the contract leaves open: a lot for sale is in reach whoever holds it; stock
- * is what is for sale or the client's own and what was delivered to it; it must last for what a
- * proposal raises; the only figure that a balancer's label gives is its dose.
+ * is what is for sale or the client's own and what is left of what was delivered to it, and all
+ * horses that eat of it count; it must last for what a proposal raises, and for all of a forage that
+ * it changes; the only figure that a balancer's label gives is its dose.
  *
  * <p>It was written from the contract and the tables before the search was read, on the second
  * computation of diets. Only limits of severity stop or change bind.
@@ -80,6 +81,9 @@ final class Recheck {
     intake(evaluated, mixture, then);
     tolerances(evaluated);
     doses(horse, changed, then);
+    boolean changesForage =
+        !changed.kind().equals("hold")
+            && changed.then().stream().anyMatch(p -> p.food().isForage() && changed.isOther(p));
     for (Portioned p : then) {
       if (changed.isOther(p)) {
         step(p);
@@ -87,8 +91,8 @@ final class Recheck {
       if (changed.isMore(p)) {
         reach(horse, p, changed.now(p));
       }
-      if (changed.isMore(p)) {
-        stock(horse, p, changed.now(p));
+      if (changed.isMore(p) || (changesForage && p.food().isForage())) {
+        stock(horse, p);
       }
     }
     return List.copyOf(found);
@@ -246,11 +250,11 @@ final class Recheck {
     }
   }
 
-  /** What is raised must last; of what is fed on, the proposal prints the days. */
-  private void stock(Map<String, String> horse, Portioned p, double now) {
+  /** What is raised must last, and all of a forage that is changed. */
+  private void stock(Map<String, String> horse, Portioned p) {
     OptionalDouble stock = stable.stockKg(p.food().key(), horse.get("client_id"));
     double horizon = setting("stock-horizon-days", "");
-    double use = stable.useKg(p.food().key()) - now + p.kg();
+    double use = stable.othersKg(p.food().key(), horse) + p.kg();
     if (stock.isPresent() && use * horizon > stock.getAsDouble() * (1 + TIE)) {
       found.add("stock " + p.food().key() + " " + use * horizon + " of " + stock.getAsDouble());
     }

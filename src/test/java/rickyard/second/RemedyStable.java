@@ -1,5 +1,7 @@
 package rickyard.second;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /** The foods, stocks, labels and rations of a remedy yard, from the register text alone. */
 final class RemedyStable {
@@ -20,7 +23,6 @@ final class RemedyStable {
   private final Map<String, Food> foods = new HashMap<>();
   private final List<Map<String, String>> rations;
   private final List<Map<String, String>> deliveries;
-  private final Map<String, Double> use = new TreeMap<>();
   private final Map<String, SortedMap<String, LotRuling>> lotRulings = new HashMap<>();
 
   RemedyStable(Books books, RemedyYard yard) {
@@ -44,10 +46,6 @@ final class RemedyStable {
       foods.put(id, pantry.lot(row, contents));
     }
     Csv.parse(yard.horses.toString()).forEach(h -> horses.put(h.get("horse_id"), h));
-    horses
-        .values()
-        .forEach(
-            h -> portions(h).forEach(p -> use.merge(p.food().key(), p.kg(), Double::sum)));
   }
 
   Map<String, Map<String, String>> horses() {
@@ -71,26 +69,48 @@ final class RemedyStable {
     return lotRulings.get(lot);
   }
 
-  /** What all horses together are given of it today. */
-  double useKg(String key) {
-    return use.getOrDefault(key, 0.0);
-  }
-
-  /** What a client can have of a lot: what is for sale or its own, and what it was delivered. */
+  /**
+   * What a client can have of a lot: what is for sale or its own, and what it was delivered less
+   * what its horses ate of it since it was opened.
+   */
   OptionalDouble stockKg(String key, String client) {
     Map<String, String> lot = lots.getOrDefault(key, Map.of());
     String cell = lot.getOrDefault("stock_kg", "");
-    boolean isOpen =
-        lot.getOrDefault("for_sale", "").equals("yes")
-            || lot.getOrDefault("holder", "").equals(client);
-    double delivered =
-        deliveries.stream()
-            .filter(d -> d.get("lot_id").equals(key) && d.get("client_id").equals(client))
-            .mapToDouble(d -> Double.parseDouble(d.get("kg")))
-            .sum();
-    return cell.isEmpty()
+    boolean isOpen = isForSale(key) || lot.getOrDefault("holder", "").equals(client);
+    double delivered = 0;
+    for (Map<String, String> d : deliveries) {
+      if (d.get("lot_id").equals(key) && d.get("client_id").equals(client)) {
+        long days =
+            ChronoUnit.DAYS.between(LocalDate.parse(d.get("opened_on")), RandomYard.DAY);
+        double eaten = days * useKg(key, h -> h.get("client_id").equals(client));
+        delivered += Math.max(0, Double.parseDouble(d.get("kg")) - eaten);
+      }
+    }
+    return cell.isEmpty() || (!isOpen && delivered == 0)
         ? OptionalDouble.empty()
         : OptionalDouble.of((isOpen ? Double.parseDouble(cell) : 0) + delivered);
+  }
+
+  private boolean isForSale(String key) {
+    return lots.getOrDefault(key, Map.of()).getOrDefault("for_sale", "").equals("yes");
+  }
+
+  /** What the others take: all that eat of a lot for sale, else those of the same client. */
+  double othersKg(String key, Map<String, String> horse) {
+    return useKg(
+        key,
+        h ->
+            !h.get("horse_id").equals(horse.get("horse_id"))
+                && (isForSale(key) || h.get("client_id").equals(horse.get("client_id"))));
+  }
+
+  private double useKg(String key, Predicate<Map<String, String>> which) {
+    return horses.values().stream()
+        .filter(which)
+        .flatMap(h -> portions(h).stream())
+        .filter(p -> p.food().key().equals(key))
+        .mapToDouble(Portioned::kg)
+        .sum();
   }
 
   /** Feeds of the register; lots that the client holds or was delivered, or for sale there. */

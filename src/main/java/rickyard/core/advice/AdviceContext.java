@@ -44,7 +44,7 @@ import rickyard.core.remedy.RemedySettings;
  * @param problems bad register rows by horse
  * @param remedySettings the office's choices for proposals
  * @param units unit of the scale
- * @param usePerDay kg as fed per day that all horses together take of each lot
+ * @param use what all horses take of each lot per day
  */
 public record AdviceContext(
     LocalDate asOf,
@@ -66,7 +66,7 @@ public record AdviceContext(
     SortedMap<String, List<String>> problems,
     RemedySettings remedySettings,
     MassUnit units,
-    SortedMap<String, Double> usePerDay) {
+    HayUse use) {
 
   public AdviceContext {
     requireNonNull(asOf, "asOf");
@@ -86,7 +86,7 @@ public record AdviceContext(
     askedAbout = Collections.unmodifiableSortedSet(new TreeSet<>(askedAbout));
     answered = Collections.unmodifiableSortedSet(new TreeSet<>(answered));
     problems = copy(problems);
-    usePerDay = copy(usePerDay);
+    requireNonNull(use, "use");
   }
 
   private static <T> SortedMap<String, T> copy(Map<String, T> map) {

@@ -42,11 +42,12 @@ final class Changes {
       AdviceContext context,
       Optional<Ration> ration,
       ComingRation coming,
-      Optional<Acceptance> accepted,
+      Acceptance.Found accepted,
       @Nullable DietSummary before,
       @Nullable DietSummary after) {
     Changes changes = new Changes(context);
-    accepted.map(Acceptance::words).ifPresent(changes.sentences::add);
+    accepted.followed().map(Acceptance::words).ifPresent(changes.sentences::add);
+    accepted.notFollowed().ifPresent(changes.sentences::add);
     changes.addOverrides(horseId);
     coming.replacements().forEach(changes::addReplacement);
     if (before != null && after != null) {
@@ -99,8 +100,8 @@ final class Changes {
       DietSummary after,
       Optional<Ration> ration,
       ComingRation coming,
-      Optional<Acceptance> accepted) {
-    if (accepted.isPresent()) {
+      Acceptance.Found accepted) {
+    if (accepted.followed().isPresent()) {
       return;
     }
     Map<String, Double> was = kg(before);

@@ -1,10 +1,9 @@
 package rickyard.core.advice;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import rickyard.core.nutrition.ComingRation;
 import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.FeedingStandards;
@@ -15,12 +14,12 @@ import rickyard.core.nutrition.RationAmounts;
 import rickyard.core.nutrition.Rations;
 import rickyard.core.nutrition.WeighedMeasure;
 
-/** How much of each lot all horses together take per day, as they will be fed. */
+/** How much of each lot every horse takes per day, today and as it will be fed. */
 public final class Consumption {
   private Consumption() {}
 
   /**
-   * Kilograms as fed per day by lot.
+   * Kilograms as fed per day by lot, client and horse.
    *
    * @param horses all horses
    * @param rations all rations
@@ -28,7 +27,7 @@ public final class Consumption {
    * @param measures all measures
    * @param larder what can be fed
    */
-  public static SortedMap<String, Double> perDay(
+  public static HayUse perDay(
       Collection<Horse> horses,
       List<Ration> rations,
       List<Delivery> deliveries,
@@ -36,28 +35,39 @@ public final class Consumption {
       Larder larder,
       FeedingStandards standards,
       LocalDate asOf) {
-    SortedMap<String, Double> use = new TreeMap<>();
+    List<HayUse.Taken> today = new ArrayList<>();
+    List<HayUse.Taken> coming = new ArrayList<>();
     for (Horse horse : horses) {
       List<Ration> own = rations.stream().filter(r -> r.horseId().equals(horse.id())).toList();
       Rations.inForce(own, asOf)
           .map(r -> RationAmounts.of(horse, r, larder::find, measures, asOf, standards))
-          .map(
-              amounts ->
-                  ComingRation.of(
-                      horse.clientId(),
-                      amounts.portions(),
-                      deliveries,
-                      lot -> larder.find(lot, ""),
-                      asOf,
-                      standards))
-          .ifPresent(coming -> coming.portions().forEach(p -> add(p, larder, use)));
+          .ifPresent(
+              amounts -> {
+                add(horse, amounts.portions(), larder, today);
+                add(
+                    horse,
+                    ComingRation.of(
+                            horse.clientId(),
+                            amounts.portions(),
+                            deliveries,
+                            lot -> larder.find(lot, ""),
+                            asOf,
+                            standards)
+                        .portions(),
+                    larder,
+                    coming);
+              });
     }
-    return use;
+    return new HayUse(HayUse.Day.of(coming), HayUse.Day.of(today));
   }
 
-  private static void add(Portion portion, Larder larder, SortedMap<String, Double> use) {
-    if (larder.findLot(portion.food().id()).isPresent()) {
-      use.merge(portion.food().id(), portion.kgAsFed(), Double::sum);
+  private static void add(
+      Horse horse, List<Portion> portions, Larder larder, List<HayUse.Taken> taken) {
+    for (Portion portion : portions) {
+      String lot = portion.food().id();
+      if (larder.findLot(lot).isPresent()) {
+        taken.add(new HayUse.Taken(horse.id(), horse.clientId(), lot, portion.kgAsFed()));
+      }
     }
   }
 }

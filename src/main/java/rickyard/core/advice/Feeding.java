@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import rickyard.core.nutrition.ComingRation;
-import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Ration;
@@ -57,24 +56,13 @@ final class Feeding {
     return coming;
   }
 
-  Optional<Acceptance> accepted(Horse horse, Optional<Ration> ration) {
-    return ration.flatMap(
-        r -> Acceptance.find(horse.id(), context.decisions(), r, context.larder(), context.asOf()));
-  }
-
-  /** Whether the forage fed now is used up at the client's yard. */
-  boolean isOldGone(Horse horse, List<Portion> now) {
-    return now.stream()
-        .filter(p -> p.asForage() && context.larder().findLot(p.food().id()).isPresent())
-        .anyMatch(p -> isUsedUp(horse.clientId(), p.food().id()));
-  }
-
-  private boolean isUsedUp(String clientId, String lot) {
-    List<Delivery> had =
-        context.deliveries().stream()
-            .filter(d -> d.clientId().equals(clientId) && d.lotId().equals(lot))
-            .toList();
-    return !had.isEmpty() && had.stream().allMatch(d -> d.finishedOn().isPresent());
+  Acceptance.Found accepted(Horse horse, Optional<Ration> ration) {
+    return ration
+        .map(
+            r ->
+                Acceptance.find(
+                    horse.id(), context.decisions(), r, context.larder(), context.asOf()))
+        .orElse(Acceptance.Found.NONE);
   }
 
   /** Whether what is judged is fed now, or the lots that are new in it open within two days. */

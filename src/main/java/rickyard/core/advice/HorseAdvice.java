@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param vetFirst whether no kilograms may be shown without a veterinary plan
  * @param affected whether this morning touches it
  * @param questions what only people know and nobody has answered
+ * @param trip what it is fed before, on and after a trip; null where none is on record
  */
 public record HorseAdvice(
     String horse,
@@ -40,7 +41,8 @@ public record HorseAdvice(
     List<ChangeoverLine> changeovers,
     boolean vetFirst,
     boolean affected,
-    List<HorseQuestion> questions)
+    List<HorseQuestion> questions,
+    @Nullable TripPlan trip)
     implements Serializable {
   public HorseAdvice {
     requireNonNull(horse, "horse");
@@ -54,6 +56,42 @@ public record HorseAdvice(
     proposals = List.copyOf(proposals);
     changeovers = List.copyOf(changeovers);
     questions = List.copyOf(questions);
+  }
+
+  /** Advice without a trip. */
+  public HorseAdvice(
+      String horse,
+      String client,
+      List<String> groups,
+      Priority priority,
+      String reason,
+      String say,
+      @Nullable DietSummary before,
+      @Nullable DietSummary after,
+      List<String> changes,
+      List<String> problems,
+      List<Proposal> proposals,
+      List<ChangeoverLine> changeovers,
+      boolean vetFirst,
+      boolean affected,
+      List<HorseQuestion> questions) {
+    this(
+        horse,
+        client,
+        groups,
+        priority,
+        reason,
+        say,
+        before,
+        after,
+        changes,
+        problems,
+        proposals,
+        changeovers,
+        vetFirst,
+        affected,
+        questions,
+        null);
   }
 
   /** The advice on a horse of which the registers do not say enough to judge anything. */

@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.judgement.HorseGroups;
 import rickyard.core.judgement.Verdict;
@@ -25,21 +22,15 @@ public final class HorseAdviser {
   private final AdviceContext context;
   private final Feeding feeding;
   private final Herds herds;
-  private final Reach reach;
+  private final Counsel counsel;
   private final DietJudge judge;
 
   public HorseAdviser(AdviceContext context) {
     this.context = context;
-    this.reach =
-        new Reach(
-            context.larder(),
-            context.deliveries(),
-            context.limits(),
-            context.usePerDay(),
-            context.asOf());
     this.judge = new DietJudge(context.limits(), context.whyNotJudged());
     this.feeding = new Feeding(context);
     this.herds = new Herds(context, feeding, judge);
+    this.counsel = new Counsel(context, herds);
   }
 
   /** The advice on a horse; whatever keeps it from being judged is said, never thrown. */
@@ -53,10 +44,13 @@ public final class HorseAdviser {
     List<Portion> now = feeding.weigh(horse, ration, problems);
     ComingRation coming = feeding.coming(horse, now, problems);
     Requirements requirements = Requirements.of(horse, context.asOf(), context.standards());
-    Optional<Acceptance> accepted = feeding.accepted(horse, ration);
-    Seen seen = new Seen(horse, groups, requirements, herds.find(horse));
+    Acceptance.Found accepted = feeding.accepted(horse, ration);
+    SeenHorse seen = new SeenHorse(horse, groups, requirements, herds.find(horse));
     List<Portion> then =
-        accepted.map(a -> onDay(a, seen, now, coming.portions())).orElse(coming.portions());
+        accepted
+            .followed()
+            .map(a -> counsel.onDay(a, seen, now, coming.portions()))
+            .orElse(coming.portions());
     @Nullable DietSummary after = then.isEmpty() ? null : summary(seen, then);
     @Nullable DietSummary before = before(seen, ration);
     List<String> changes = Changes.of(horse.id(), context, ration, coming, accepted, before, after);
@@ -75,7 +69,9 @@ public final class HorseAdviser {
                 isLotAsked(seen, then),
                 problems));
     RemedyFinder.Found remedies =
-        problems.isEmpty() && after != null ? remedies(seen, now, then, after) : NOTHING;
+        problems.isEmpty() && after != null
+            ? counsel.remedies(seen, now, then, after, lotLimits(groups, then))
+            : RemedyFinder.Found.NONE;
     return new HorseAdvice(
         horse.id(),
         horse.clientId(),
@@ -91,26 +87,8 @@ public final class HorseAdviser {
         remedies.days(),
         isAcute(horse) && !horse.vetPlan(),
         coming.isChanged() || ruling.priority() != Priority.NONE,
-        HorseQuestions.open(horse, groups, coming, context.answered()));
-  }
-
-  private static final RemedyFinder.Found NOTHING = RemedyFinder.Found.NONE;
-
-  /** A horse with all that decides how a ration of it is judged. */
-  private record Seen(
-      Horse horse, HorseGroups groups, Requirements requirements, Optional<Herd> herd) {
-
-    /** What it eats of: its own forages, and the bales it shares. */
-    Stream<String> items(List<Portion> portions) {
-      return Stream.concat(
-          portions.stream().map(p -> p.food().id()),
-          herd.stream().flatMap(h -> h.bales().stream()));
-    }
-
-    boolean hasSugarLimit() {
-      return HorseQuestions.hasSugarLimit(groups)
-          || herd.map(h -> HorseQuestions.hasSugarLimit(h.groups())).orElse(false);
-    }
+        HorseQuestions.open(horse, groups, coming, context.answered()),
+        problems.isEmpty() && after != null ? counsel.trip(seen, now, then).orElse(null) : null);
   }
 
   /**
@@ -143,44 +121,11 @@ public final class HorseAdviser {
     return new TracedDiet(horse, diet, judge.judge(diet, Grouping.of(horse, context.conditions())));
   }
 
-  /** What is fed on the day of the changeover to an accepted remedy. */
-  private List<Portion> onDay(
-      Acceptance accepted, Seen seen, List<Portion> now, List<Portion> coming) {
-    List<Portion> goal = accepted.applied(coming, context.larder());
-    return finder(seen, now, goal).onDay(accepted.day());
-  }
-
-  private RemedyFinder finder(Seen seen, List<Portion> now, List<Portion> then) {
-    return new RemedyFinder(
-        seen.horse(), seen.groups(), context, seen.requirements(), now, then, reach);
-  }
-
-  /** A ration of its own helps no horse that eats of a bale which does not clear. */
-  private RemedyFinder.Found remedies(
-      Seen seen, List<Portion> now, List<Portion> then, DietSummary after) {
-    if (seen.herd().map(Herd::isBaleInTheWay).orElse(false)) {
-      Herd herd = seen.herd().orElseThrow();
-      SortedSet<String> inReach = new TreeSet<>(reach.of(seen.horse().clientId(), 0).keySet());
-      return new RemedyFinder.Found(
-          List.of(herd.proposal(herds.otherBales(herd, inReach))), List.of());
-    }
-    return needsRemedy(after, lotLimits(seen.groups(), then))
-        ? finder(seen, now, then).find(feeding.isOldGone(seen.horse(), now))
-        : NOTHING;
-  }
-
-  /** A remedy is looked for where a limit that asks for a change is not cleared. */
-  private static boolean needsRemedy(DietSummary after, List<LimitLine> lotLimits) {
-    return Stream.concat(after.limits().stream(), lotLimits.stream())
-        .filter(l -> l.severity().equals("stop") || l.severity().equals("change"))
-        .anyMatch(l -> !l.verdict().equals("clears") && !l.verdict().equals("no-limit"));
-  }
-
   private static boolean isAcute(Horse horse) {
     return horse.has("laminitis-acute");
   }
 
-  private DietSummary summary(Seen seen, List<Portion> portions) {
+  private DietSummary summary(SeenHorse seen, List<Portion> portions) {
     Diet diet = Diet.evaluate(seen.horse(), portions, seen.requirements(), context.standards());
     return DietSummaries.of(diet, judge.judge(diet, seen.groups()), seen.herd());
   }
@@ -189,14 +134,15 @@ public final class HorseAdviser {
    * The diet that the last finished morning ended with; on a first morning the ration in force with
    * typical values, since nothing was known then.
    */
-  private @Nullable DietSummary before(Seen seen, Optional<Ration> ration) {
+  private @Nullable DietSummary before(SeenHorse seen, Optional<Ration> ration) {
     DietSummary kept = context.previous().get(seen.horse().id());
     if (kept != null || ration.isEmpty()) {
       return kept;
     }
     RationAmounts amounts =
         feeding.amounts(seen.horse(), ration.get(), context.larder().unanalysed());
-    Seen alone = new Seen(seen.horse(), seen.groups(), seen.requirements(), Optional.empty());
+    SeenHorse alone =
+        new SeenHorse(seen.horse(), seen.groups(), seen.requirements(), Optional.empty());
     return amounts.portions().isEmpty() || !amounts.isComplete()
         ? null
         : summary(alone, amounts.portions());
@@ -218,17 +164,17 @@ public final class HorseAdviser {
     return context.lotVerdicts().getOrDefault(lot, List.of());
   }
 
-  private boolean isTurned(Seen seen, List<Portion> then) {
+  private boolean isTurned(SeenHorse seen, List<Portion> then) {
     return seen.items(then).anyMatch(context.turnedLots()::contains);
   }
 
-  private boolean isWaiting(Seen seen, List<Portion> portions, ComingRation coming) {
+  private boolean isWaiting(SeenHorse seen, List<Portion> portions, ComingRation coming) {
     return !HorseQuestions.open(seen.horse(), seen.groups(), coming, context.answered()).isEmpty()
         || (seen.hasSugarLimit() && isLotAsked(seen, portions));
   }
 
   /** Whether a forage of the ration waits for an answer of the office. */
-  private boolean isLotAsked(Seen seen, List<Portion> portions) {
+  private boolean isLotAsked(SeenHorse seen, List<Portion> portions) {
     return seen.items(portions).anyMatch(context.askedAbout()::contains);
   }
 

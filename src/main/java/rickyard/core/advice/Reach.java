@@ -3,15 +3,14 @@ package rickyard.core.advice;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.forage.Lot;
 import rickyard.core.judgement.Limit;
 import rickyard.core.judgement.LimitSubject;
-import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.Feed;
 import rickyard.core.nutrition.Foodstuff;
+import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Nutrient;
 import rickyard.core.nutrition.Origin;
 import rickyard.core.quantity.Measured;
@@ -24,26 +23,14 @@ import rickyard.core.remedy.Stock;
 /** What a client can get hold of for a horse, as the search for remedies sees it. */
 final class Reach {
   private final Larder larder;
-  private final List<Delivery> deliveries;
+  private final HayStocks stocks;
   private final List<Limit> limits;
-  private final SortedMap<String, Double> usePerDay;
   private final LocalDate asOf;
 
-  /**
-   * Prepares the reach of all clients.
-   *
-   * @param usePerDay kg as fed per day that all horses together take of each lot or feed, by id
-   */
-  Reach(
-      Larder larder,
-      List<Delivery> deliveries,
-      List<Limit> limits,
-      SortedMap<String, Double> usePerDay,
-      LocalDate asOf) {
+  Reach(Larder larder, HayStocks stocks, List<Limit> limits, LocalDate asOf) {
     this.larder = larder;
-    this.deliveries = List.copyOf(deliveries);
+    this.stocks = stocks;
     this.limits = List.copyOf(limits);
-    this.usePerDay = usePerDay;
     this.asOf = asOf;
   }
 
@@ -55,14 +42,14 @@ final class Reach {
     return candidate.batch().isEmpty() ? candidate.id() : candidate.id() + " " + candidate.batch();
   }
 
-  /** Lots and feeds that a client can have, by key; feeds past their shelf life are left out. */
-  SortedMap<String, Item> of(String clientId, double ownUseKg) {
+  /** Lots and feeds that a horse can have, by key; feeds past their shelf life are left out. */
+  SortedMap<String, Item> of(Horse horse) {
     SortedMap<String, Item> found = new TreeMap<>();
     for (Lot lot : larder.lots().values()) {
-      if (isInReach(lot, clientId)) {
+      if (isInReach(lot, horse.clientId())) {
         larder
             .find(lot.id(), "")
-            .map(food -> item(food, stock(lot, clientId, ownUseKg), Label.NONE))
+            .map(food -> item(food, stocks.inReach(lot, horse), Label.NONE))
             .ifPresent(item -> found.put(item.food().key(), item));
       }
     }
@@ -78,49 +65,31 @@ final class Reach {
   }
 
   /** The candidate of a foodstuff that is fed already, in reach or not. */
-  Item fed(Foodstuff food, String clientId) {
-    Optional<Lot> lot = larder.findLot(food.id());
+  Item fed(Foodstuff food, Horse horse) {
+    return item(food, larder.findLot(food.id()).map(l -> stocks.inReach(l, horse)));
+  }
+
+  /** The candidate of a foodstuff that is fed today, with what of it is at the yard. */
+  Item atHand(Foodstuff food, Horse horse) {
+    return item(food, larder.findLot(food.id()).map(l -> stocks.atHand(l, horse)));
+  }
+
+  private Item item(Foodstuff food, Optional<Stock> hay) {
     Optional<Feed> feed = larder.findFeed(food.id(), food.batch());
-    Stock stock =
-        lot.map(l -> stock(l, clientId, 0)).or(() -> feed.map(Stock::of)).orElse(Stock.UNKNOWN);
-    return item(food, stock, feed.map(Label::of).orElse(Label.NONE));
+    return item(
+        food,
+        hay.or(() -> feed.map(Stock::of)).orElse(Stock.UNKNOWN),
+        feed.map(Label::of).orElse(Label.NONE));
   }
 
   private boolean isInReach(Lot lot, String clientId) {
-    return lot.forSale()
-        || lot.holder().equals(clientId)
-        || deliveries.stream()
-            .anyMatch(
-                d ->
-                    d.lotId().equals(lot.id())
-                        && d.clientId().equals(clientId)
-                        && d.finishedOn().filter(f -> !f.isAfter(asOf)).isEmpty());
+    return lot.forSale() || lot.holder().equals(clientId) || stocks.isDelivered(lot.id(), clientId);
   }
 
   private boolean keeps(Feed feed) {
     return feed.baggedOn().isEmpty()
         || feed.shelfLifeMonths().isEmpty()
         || feed.baggedOn().get().plusMonths(feed.shelfLifeMonths().getAsInt()).isAfter(asOf);
-  }
-
-  /** Stock for one client: what is for sale or its own, and what was delivered to it. */
-  private Stock stock(Lot lot, String clientId, double ownUseKg) {
-    boolean isOpen = lot.forSale() || lot.holder().equals(clientId);
-    double delivered =
-        deliveries.stream()
-            .filter(d -> d.lotId().equals(lot.id()) && d.clientId().equals(clientId))
-            .filter(d -> d.finishedOn().filter(f -> !f.isAfter(asOf)).isEmpty())
-            .mapToDouble(d -> d.kg().orElse(0))
-            .sum();
-    double total = (isOpen ? lot.stockKg().orElse(0) : 0) + delivered;
-    boolean isKnown = total > 0 || lot.stockKg().isPresent();
-    double others = Math.max(0, usePerDay.getOrDefault(lot.id(), 0.0) - ownUseKg);
-    Stock own = Stock.of(lot, others);
-    return new Stock(
-        isKnown ? OptionalDouble.of(total) : OptionalDouble.empty(),
-        others,
-        own.unitKg(),
-        own.pricePerKg());
   }
 
   private Item item(Foodstuff food, Stock stock, Label label) {

@@ -107,10 +107,16 @@ final class SearchLimits {
         .toList();
   }
 
+  /** The quantity, and whether its value is only a lower end. */
+  private static String words(Verdict verdict) {
+    boolean isOpen = verdict.value().filter(v -> !v.isBoundedAbove()).isPresent();
+    return verdict.limit().words() + (isOpen ? " at least" : "");
+  }
+
   static CheckedLimit checked(Verdict verdict) {
     return new CheckedLimit(
         verdict.limit().id(),
-        verdict.limit().words(),
+        words(verdict),
         verdict.limit().value(),
         verdict.limit().unit().text(),
         verdict.value().map(v -> OptionalDouble.of(v.best())).orElseGet(OptionalDouble::empty),

@@ -10,6 +10,9 @@ import java.util.List;
  * @param words what must be said with it, in order
  */
 public record ChangeoverPlan(List<ChangeoverDay> days, boolean isStepwise, List<String> words) {
+  /** No way to go: nothing is fed otherwise. */
+  public static final ChangeoverPlan NONE = new ChangeoverPlan(List.of(), false, List.of());
+
   public ChangeoverPlan {
     days = List.copyOf(days);
     words = List.copyOf(words);

@@ -4,16 +4,19 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import rickyard.core.quantity.Cites;
 
 /**
  * What a changed ration needs besides: a balancer for what the fortified forage leaves open, salt,
- * vitamin E. Each is added only where the diet code finds it short, a feed is in reach, and the
- * ration stays as clear as it was.
+ * vitamin E, a source of protein. Each is added only where the diet code finds it short, a feed is
+ * in reach, and the ration stays as clear as it was.
  */
 final class Completion {
   private static final String SODIUM = "NA";
   private static final String VITAMIN_E = "VIT_E";
+  private static final String LYSINE = "LYS";
+  private static final String PROTEIN = "CP";
 
   private final RemedyRequest request;
 
@@ -25,7 +28,8 @@ final class Completion {
   Draft of(Draft draft) {
     Draft balanced = withBalancer(draft);
     Draft salted = withDose(balanced, SODIUM, "salt");
-    return withDose(salted, VITAMIN_E, "supplement");
+    Draft oiled = withDose(salted, VITAMIN_E, "supplement");
+    return withProtein(withProtein(oiled, LYSINE), PROTEIN);
   }
 
   @Cites(source = "common-practice", locator = "balancer for what the fortified forage leaves open")
@@ -44,11 +48,20 @@ final class Completion {
         .orElse(draft);
   }
 
+  /** Lysine and protein come from a feed whose label says how much of it may be given. */
+  private Draft withProtein(Draft draft, String nutrient) {
+    return withDose(draft, nutrient, c -> c.role().equals("supplement") && c.label().hasDose());
+  }
+
   private Draft withDose(Draft draft, String nutrient, String role) {
+    return withDose(draft, nutrient, c -> c.role().equals(role));
+  }
+
+  private Draft withDose(Draft draft, String nutrient, Predicate<Candidate> isSource) {
     double missing = draft.diet().shortfalls().getOrDefault(nutrient, 0.0);
     Optional<Candidate> feed =
         request.reach().stream()
-            .filter(c -> c.role().equals(role) && c.nutrient(nutrient) > 0)
+            .filter(c -> isSource.test(c) && c.nutrient(nutrient) > 0)
             .min(
                 Comparator.<Candidate>comparingDouble(c -> -c.nutrient(nutrient))
                     .thenComparing(Candidate.BY_KEY));

@@ -104,7 +104,7 @@ final class Conflict {
         way(
             limit.words()
                 + (limit.isMaximum() ? " at most " : " at least ")
-                + Reasons.number(limit.value())
+                + Figures.number(limit.value())
                 + " (with its guard band)",
             scale);
     double[] slopes = new double[way + 1];
@@ -145,10 +145,12 @@ final class Conflict {
   String sentence(String nearest) {
     List<String> words = words();
     String names = String.join("; ", words);
+    String ways = new WayOut(request).sentence();
     if (!words.isEmpty()) {
-      return "Nothing in reach is enough; what cannot be met together: " + names + ".";
+      return "Nothing in reach is enough; what cannot be met together: " + names + "." + ways;
     }
     return "Nothing in reach is enough in amounts that can be weighed"
-        + (nearest.isEmpty() ? "." : "; nearest: " + nearest);
+        + (nearest.isEmpty() ? "." : "; nearest: " + nearest)
+        + ways;
   }
 }

@@ -83,7 +83,7 @@ final class ForageProposals {
         Candidate a = pool.get(i);
         Candidate b = pool.get(j);
         bench
-            .best(spec(List.of(free(a, 0), free(b, 0)), replaced, target(replaced), true))
+            .best(spec(List.of(portion(a), portion(b)), replaced, target(replaced), true))
             .filter(d -> d.kgOf(a) > 0 && d.kgOf(b) > 0)
             .ifPresent(drafts::add);
       }
@@ -165,7 +165,8 @@ final class ForageProposals {
     }
     for (Serving a : replaced) {
       if (!a.item().isSameAs(controlled)) {
-        free.add(new FreeItem(a.item(), true, a.meals(), 0, a.dmKg()));
+        free.add(
+            new FreeItem(a.item(), true, a.meals(), 0, Math.min(a.dmKg(), lastingDm(a.item()))));
       }
     }
     return bench
@@ -225,12 +226,22 @@ final class ForageProposals {
     return Math.min(kg, item.label().mostAsWholeRationKg(bodyWeight)) * item.dryMatterFraction();
   }
 
+  /** An item of a blend: a practical portion of it at least. */
+  private FreeItem portion(Candidate item) {
+    return free(item, new Portions(request).leastDmKg(free(item, 0)));
+  }
+
   private FreeItem free(Candidate item, double leastDmKg) {
-    double kg =
-        Math.min(
-            item.label().mostAsWholeRationKg(request.horse().bodyWeightKg()),
-            item.stock().mostKgPerDay(request.settings().stockHorizonDays()));
-    return new FreeItem(item, true, OptionalInt.empty(), leastDmKg, kg * item.dryMatterFraction());
+    double label =
+        item.label().mostAsWholeRationKg(request.horse().bodyWeightKg()) * item.dryMatterFraction();
+    return new FreeItem(
+        item, true, OptionalInt.empty(), leastDmKg, Math.min(label, lastingDm(item)));
+  }
+
+  /** Dry matter per day with which the stock lasts for the horizon. */
+  private double lastingDm(Candidate item) {
+    return item.stock().mostKgPerDay(request.settings().stockHorizonDays())
+        * item.dryMatterFraction();
   }
 
   private MixSpec spec(

@@ -58,6 +58,11 @@ public record Label(
     }
   }
 
+  /** Whether it says how much a horse gets of it. */
+  boolean hasDose() {
+    return doseLowKg.isPresent() || doseHighKg.isPresent();
+  }
+
   /** Least dose of a body weight, kg as fed per day; 0 where the label gives none. */
   public double leastDoseKg(double bodyWeightKg) {
     return doseLowKg.orElse(doseHighKg.orElse(0)) * bodyWeightKg / DOSE_BODY_WEIGHT_KG;

@@ -19,41 +19,6 @@ final class LabelDoses {
   }
 
   /**
-   * A support as the supports with and without each feed that has a least dose: between none and
-   * that dose there is nothing to choose.
-   */
-  List<MixSpec> branches(MixSpec spec) {
-    List<MixSpec> branches = new ArrayList<>(List.of(spec));
-    for (int i = 0; i < spec.free().size(); i++) {
-      FreeItem item = spec.free().get(i);
-      double least = leastDmKg(item);
-      if (item.leastDmKg() < least) {
-        List<MixSpec> both = new ArrayList<>();
-        for (MixSpec branch : branches) {
-          if (item.mostDmKg() >= least) {
-            both.add(branch.with(i, item.between(least, item.mostDmKg())));
-          }
-          if (item.leastDmKg() <= 0) {
-            both.add(branch.with(i, item.between(0, 0)));
-          }
-        }
-        branches = both;
-      }
-    }
-    return branches;
-  }
-
-  /** Least dose of a free bucket feed, kg of dry matter; today's amount where that is less. */
-  private double leastDmKg(FreeItem item) {
-    if (item.fedAsForage()) {
-      return 0;
-    }
-    double dose = leastKg(item.item()) * item.item().dryMatterFraction();
-    double today = request.todayDmKg(item);
-    return today > 0 ? Math.min(today, dose) : dose;
-  }
-
-  /**
    * A balancer's amount on the scale: the nearest step, or the one beside it where only that lies
    * inside the label's dose.
    */
@@ -78,7 +43,7 @@ final class LabelDoses {
   }
 
   /** A balancer's only figure is its dose; that of another feed is the end that it is given as. */
-  private double leastKg(Candidate item) {
+  double leastKg(Candidate item) {
     boolean isGiven = item.isBalancer() || item.label().doseLowKg().isPresent();
     return isGiven ? item.label().leastDoseKg(bodyWeightKg()) : 0;
   }

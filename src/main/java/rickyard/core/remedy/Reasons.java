@@ -1,7 +1,6 @@
 package rickyard.core.remedy;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -12,56 +11,39 @@ final class Reasons {
 
   private Reasons() {}
 
-  static String number(double value) {
-    String text = String.format(Locale.ROOT, "%.2f", value);
-    return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+  static String hold(RemedyRequest request, Draft draft, List<RemedyItem> items) {
+    return "Stay on the present forage: "
+        + Figures.verdict(draft.diet())
+        + lasts(items)
+        + (isMoreInReach(request, draft) ? "; more of it is in reach" : "")
+        + ".";
   }
 
-  static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
-  }
-
-  /** Why a checked ration is enough or is not, without the full stop. */
-  static String verdict(CheckedDiet diet) {
-    if (!diet.obstacles().isEmpty() && diet.uncleared().isEmpty()) {
-      return "not enough: " + String.join("; ", diet.obstacles());
-    }
-    String figure = diet.leading().map(Reasons::figure).orElse("no limit applies");
-    String open = diet.obstacles().isEmpty() ? "" : "; " + String.join("; ", diet.obstacles());
-    return (diet.isEnough() ? "clears the chosen limit: " : "not enough: ") + figure + open;
-  }
-
-  private static String figure(CheckedLimit l) {
-    String value =
-        l.value().isPresent()
-            ? l.words() + " " + rounded(l.value().getAsDouble()) + " " + l.unit()
-            : l.words() + " cannot be told";
-    String chance =
-        l.pOver().isPresent() ? ", chance of being over " + chance(l.pOver().getAsDouble()) : "";
-    return value + " against " + number(l.limit()) + chance;
-  }
-
-  private static String rounded(double value) {
-    return String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.2f" : "%.1f", value);
-  }
-
-  private static String chance(double p) {
-    if (p < 0.001) {
-      return "below 0.1 %";
-    }
-    return String.format(Locale.ROOT, p < 0.1 ? "%.1f %%" : "%.0f %%", 100 * p);
-  }
-
-  static String hold(Draft draft, List<RemedyItem> items) {
+  private static String lasts(List<RemedyItem> items) {
+    List<RemedyItem> forage =
+        items.stream().filter(i -> i.thenKg() > 0 && i.item().isForage()).toList();
     Optional<Double> days =
-        items.stream()
-            .filter(i -> i.thenKg() > 0 && i.item().isForage() && i.daysOfStock().isPresent())
+        forage.stream()
+            .filter(i -> i.daysOfStock().isPresent())
             .map(i -> i.daysOfStock().getAsDouble())
             .min(Double::compare);
-    String lasts =
-        days.map(d -> "; it lasts " + (long) Math.floor(d) + " days")
-            .orElse("; its stock is not known");
-    return "Stay on the present forage: " + verdict(draft.diet()) + lasts + ".";
+    return days.map(d -> "; what is at the yard lasts " + (long) Math.floor(d) + " days")
+        .orElse("; how long it lasts is not known");
+  }
+
+  private static boolean isMoreInReach(RemedyRequest request, Draft draft) {
+    return draft.ration().stream()
+        .map(Serving::item)
+        .filter(c -> c.kind() == CandidateKind.LOT)
+        .allMatch(
+            c ->
+                request.reach().stream()
+                    .filter(c::isSameAs)
+                    .anyMatch(r -> kg(r.stock()) > kg(c.stock()) + 1e-9));
+  }
+
+  private static double kg(Stock stock) {
+    return stock.stockKg().orElse(0);
   }
 
   static String swap(RemedyRequest request, Draft draft) {
@@ -70,7 +52,7 @@ final class Reasons {
         + dryMatter(request, draft)
         + bucket(request, draft)
         + ": "
-        + verdict(draft.diet())
+        + Figures.verdict(draft.diet())
         + chewing(request, draft)
         + ".";
   }
@@ -88,13 +70,16 @@ final class Reasons {
   static String leastShare(RemedyRequest request, Draft draft, Candidate item) {
     double forage = MixModel.forageDm(draft.ration());
     double share = forage > 0 ? draft.dmOf(item) / forage : 0;
-    return share(percent(share), request, draft, item, ", the least share that is enough");
+    String words = share > 0.995 ? "All" : Figures.percent(share);
+    return share(words, request, draft, item, ", the least share that is enough");
   }
 
   /** A share that is always shown. */
   static String givenShare(RemedyRequest request, Draft draft, Candidate item, double share) {
     String words =
-        share == 0.25 ? "A quarter" : share == 0.5 ? "Half" : share == 1 ? "All" : percent(share);
+        share == 0.25
+            ? "A quarter"
+            : share == 0.5 ? "Half" : share == 1 ? "All" : Figures.percent(share);
     return share(words, request, draft, item, "");
   }
 
@@ -106,7 +91,7 @@ final class Reasons {
         + added
         + bucket(request, draft)
         + ": "
-        + verdict(draft.diet())
+        + Figures.verdict(draft.diet())
         + chewing(request, draft)
         + ".";
   }
@@ -116,7 +101,7 @@ final class Reasons {
     String parts =
         draft.ration().stream()
             .filter(a -> a.item().isForage())
-            .map(a -> percent(a.dmKg() / forage) + " " + a.item().name())
+            .map(a -> Figures.percent(a.dmKg() / forage) + " " + a.item().name())
             .collect(Collectors.joining(", "));
     return "A mix of "
         + parts
@@ -124,13 +109,17 @@ final class Reasons {
         + " feeding"
         + bucket(request, draft)
         + ": "
-        + verdict(draft.diet())
+        + Figures.verdict(draft.diet())
         + chewing(request, draft)
         + ".";
   }
 
   static String bucket(Draft draft, RemedyRequest request) {
-    return "Change the bucket only" + bucket(request, draft) + ": " + verdict(draft.diet()) + ".";
+    return "Change the bucket only"
+        + bucket(request, draft)
+        + ": "
+        + Figures.verdict(draft.diet())
+        + ".";
   }
 
   /** What happens in the bucket, for example {@code , no oats, less sweet feed}. */
@@ -170,30 +159,5 @@ final class Reasons {
 
   private static String names(List<Candidate> items) {
     return items.stream().map(Candidate::name).collect(Collectors.joining(" and "));
-  }
-
-  static String retest(CheckedLimit limit, double z) {
-    String because =
-        switch (limit.word()) {
-          case "borderline-under" -> "it lies under the limit, but by less than the guard band";
-          case "borderline-over" -> "it lies over the limit, but by less than the guard band";
-          default -> "the evidence does not bound it";
-        };
-    return "A second test may settle it: "
-        + because
-        + " ("
-        + figure(limit)
-        + ")"
-        + neededU(limit, z)
-        + ".";
-  }
-
-  private static String neededU(CheckedLimit limit, double z) {
-    double margin = limit.limit() - limit.value().orElse(limit.limit());
-    return z > 0 && margin > 0 && limit.word().equals("borderline-under")
-        ? "; at this value it clears with a standard uncertainty of "
-            + rounded(margin / z)
-            + " or less"
-        : "";
   }
 }

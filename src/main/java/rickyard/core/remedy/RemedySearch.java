@@ -45,26 +45,31 @@ public final class RemedySearch {
       found.addAll(
           forage(true).stream().filter(Remedy::isEnough).filter(r -> isNew(r, found)).toList());
     }
+    found.removeIf(r -> r.kind() == RemedyKind.BLEND && !isWorthMixing(r, found));
     retest(today).ifPresent(found::add);
     if (found.stream().noneMatch(r -> r.isEnough() && r.kind() != RemedyKind.HOLD)) {
       found.addAll(controlledWithOneMore());
     }
     boolean isAnyEnough = found.stream().anyMatch(Remedy::isEnough);
     if (!isAnyEnough) {
-      found.add(
-          new Remedy(
-              RemedyKind.NONE,
-              List.of(),
-              List.of(),
-              false,
-              new Conflict(request).sentence(nearest(found)),
-              Optional.empty(),
-              0));
+      found.add(withoutRation(RemedyKind.NONE, new Conflict(request).sentence(nearest(found))));
     }
     return found.stream()
         .filter(r -> r.isEnough() || isShownWhenNotEnough(r, isAnyEnough))
         .sorted(order())
         .toList();
+  }
+
+  /**
+   * Mixing at every feeding is work: where one lot is enough it must spare a part of today's forage
+   * and of the change.
+   */
+  private boolean isWorthMixing(Remedy blend, List<Remedy> found) {
+    boolean keepsSome =
+        blend.then().stream().anyMatch(a -> a.fedAsForage() && request.todayKg(a.item()) > 0);
+    return found.stream()
+        .filter(r -> r.kind() == RemedyKind.SWAP && r.isEnough())
+        .allMatch(r -> keepsSome && blend.change() < r.change() - 1e-6);
   }
 
   /** A share that is not enough is shown as such; another lot only where nothing is enough. */
@@ -122,7 +127,7 @@ public final class RemedySearch {
                 items,
                 draft.ration(),
                 true,
-                Reasons.hold(draft, items),
+                Reasons.hold(request, draft, items) + Unweighed.words(items),
                 Optional.of(diet),
                 0))
         : Optional.empty();
@@ -211,41 +216,22 @@ public final class RemedySearch {
         .map(d -> remedy(RemedyKind.BUCKET, d, Reasons.bucket(d, request)));
   }
 
-  /** A second test is proposed where every binding limit that is not cleared is still open. */
   private Optional<Remedy> retest(CheckedDiet today) {
-    List<CheckedLimit> uncleared = today.uncleared();
-    boolean mayBeSettled =
-        !uncleared.isEmpty()
-            && today.obstacles().isEmpty()
-            && uncleared.stream().allMatch(CheckedLimit::isOpen);
-    if (!mayBeSettled) {
-      return Optional.empty();
-    }
-    CheckedLimit first = uncleared.get(0);
-    double z =
-        request.dietLimits().stream()
-            .filter(l -> l.id().equals(first.limitId()))
-            .mapToDouble(DietLimit::z)
-            .findFirst()
-            .orElse(0);
-    return Optional.of(
-        new Remedy(
-            RemedyKind.RETEST,
-            List.of(),
-            List.of(),
-            false,
-            Reasons.retest(first, z),
-            Optional.empty(),
-            0));
+    return new Retest(request).words(today).map(why -> withoutRation(RemedyKind.RETEST, why));
+  }
+
+  private static Remedy withoutRation(RemedyKind kind, String why) {
+    return new Remedy(kind, List.of(), List.of(), false, why, Optional.empty(), 0);
   }
 
   private Remedy remedy(RemedyKind kind, Draft draft, String why) {
+    List<RemedyItem> items = RemedyItems.of(request.ration(), draft.ration(), request.settings());
     return new Remedy(
         kind,
-        RemedyItems.of(request.ration(), draft.ration(), request.settings()),
+        items,
         draft.ration(),
         draft.diet().isEnough(),
-        why,
+        why + Unweighed.words(items),
         Optional.of(draft.diet()),
         request.changeDmKg(draft.ration()));
   }

@@ -27,6 +27,11 @@ import java.util.TreeSet;
  * @param changeoverDays days of the steps before the full share, by condition; {@code ""} is the
  *     default
  * @param changeoverShares shares of the steps before the full one, in (0, 1), rising
+ * @param leastPortions least amounts that a change gives of an item, by role; {@code forage} for
+ *     whatever is fed as forage, {@code ""} for every other item
+ * @param leastRetestChance chance of settling it from which a second test is proposed, in [0, 1]
+ * @param assumedRelativeU standard uncertainty of a forage that nobody has yet, as a share of a
+ *     limit, at least 0
  */
 public record RemedySettings(
     double changeWeight,
@@ -42,7 +47,10 @@ public record RemedySettings(
     int largestNumberOfChecks,
     SortedSet<String> chewableForms,
     SortedMap<String, Integer> changeoverDays,
-    List<Double> changeoverShares) {
+    List<Double> changeoverShares,
+    LeastPortions leastPortions,
+    double leastRetestChance,
+    double assumedRelativeU) {
 
   public RemedySettings {
     requireNonNull(kgSteps, "kgSteps");
@@ -51,11 +59,18 @@ public record RemedySettings(
     chewableForms = Collections.unmodifiableSortedSet(new TreeSet<>(chewableForms));
     changeoverDays = Collections.unmodifiableSortedMap(new TreeMap<>(changeoverDays));
     changeoverShares = List.copyOf(changeoverShares);
+    requireNonNull(leastPortions, "leastPortions");
     if (!(changeWeight > 0 && targetWeight >= 0 && shortfallWeight >= 0 && costWeight >= 0)) {
       throw new IllegalArgumentException("weights must be >= 0, that of change above 0");
     }
     if (!(stockHorizonDays > 0 && monthDays > 0)) {
       throw new IllegalArgumentException("days must be above 0");
+    }
+    if (!(assumedRelativeU >= 0 && Double.isFinite(assumedRelativeU))) {
+      throw new IllegalArgumentException("an assumed uncertainty must be >= 0");
+    }
+    if (!(leastRetestChance >= 0 && leastRetestChance <= 1)) {
+      throw new IllegalArgumentException("the least chance of a retest must be in [0, 1]");
     }
     if (!changeoverDays.containsKey("")) {
       throw new IllegalArgumentException("no default number of changeover days");
@@ -67,7 +82,7 @@ public record RemedySettings(
   }
 
   /** Days of the steps before the full share: the longest of the horse's conditions. */
-  int changeoverDaysFor(SortedSet<String> conditions) {
+  public int changeoverDaysFor(SortedSet<String> conditions) {
     int longest = changeoverDays.getOrDefault("", 0);
     for (String condition : conditions) {
       longest = Math.max(longest, changeoverDays.getOrDefault(condition, 0));

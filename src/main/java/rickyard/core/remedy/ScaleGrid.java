@@ -22,6 +22,7 @@ final class ScaleGrid {
   private final RemedyRequest request;
   private final MixSpec spec;
   private final MixModel model;
+  private final Portions portions;
   private final int count;
   private final List<List<Amount>> amounts = new ArrayList<>();
   private final double[] chosen;
@@ -39,6 +40,7 @@ final class ScaleGrid {
     this.request = request;
     this.spec = spec;
     this.model = model;
+    this.portions = new Portions(request);
     this.count = spec.free().size();
     this.chosen = new double[count];
     this.mostForageLeft = new double[count + 1];
@@ -105,7 +107,7 @@ final class ScaleGrid {
     List<Amount> own = new ArrayList<>();
     double kg = request.steps().neighbourKg(least / fraction, 0);
     while (kg * fraction <= most + NOTHING_KG && own.size() <= MOST_LOOKS) {
-      if (kg * fraction >= least - NOTHING_KG) {
+      if (kg * fraction >= least - NOTHING_KG && portions.isPractical(item, kg * fraction)) {
         own.add(new Amount(kg * fraction, price(item, kg * fraction)));
       }
       kg = request.steps().neighbourKg(kg, 1);

@@ -17,11 +17,13 @@ final class Workbench {
   private static final double NOTHING_KG = 1e-6;
 
   private final RemedyRequest request;
+  private final Portions portions;
   private final LabelDoses doses;
 
   Workbench(RemedyRequest request) {
     this.request = request;
     this.doses = new LabelDoses(request);
+    this.portions = new Portions(request);
   }
 
   /** Exact amounts of a support with the balancer that goes with them. */
@@ -85,10 +87,19 @@ final class Workbench {
 
   /** The best weighable ration near the optimum; empty if the support has none. */
   Optional<Draft> best(MixSpec spec) {
-    return doses.branches(spec).stream()
-        .flatMap(s -> exact(s).stream())
-        .map(e -> nearby(e.spec(), e.dmKg()))
-        .min(Draft.BEST_FIRST);
+    return portions.best(known(spec), this::exact).map(e -> nearby(e.spec(), e.dmKg()));
+  }
+
+  /** An item of which a limit's content is unknown may stay away, but not be fed. */
+  private MixSpec known(MixSpec spec) {
+    MixSpec known = spec;
+    for (int i = 0; i < spec.free().size(); i++) {
+      FreeItem item = spec.free().get(i);
+      if (!request.isKnown(item.item())) {
+        known = known.with(i, item.between(item.leastDmKg(), 0));
+      }
+    }
+    return known;
   }
 
   /** A ration in chosen amounts, rounded to the nearest step of the scale and checked. */
@@ -157,7 +168,10 @@ final class Workbench {
     double today = request.todayDmKg(item) / fraction;
     List<Double> values = new ArrayList<>();
     for (int n = LOWEST_NEIGHBOUR; n <= HIGHEST_NEIGHBOUR; n++) {
-      addWithin(values, item, request.steps().neighbourKg(kg, n));
+      double neighbour = request.steps().neighbourKg(kg, n);
+      if (portions.isPractical(item, neighbour * fraction)) {
+        addWithin(values, item, neighbour);
+      }
     }
     if (Math.abs(kg - today) < NOTHING_KG) {
       addWithin(values, item, today);
@@ -182,10 +196,7 @@ final class Workbench {
     List<Serving> ration = new ArrayList<>();
     for (Serving a : balanced) {
       boolean isChanged = Math.abs(a.kg() - request.todayKg(a.item())) > NOTHING_KG;
-      ration.add(
-          a.item().isBalancer() && isChanged
-              ? a.withKg(doses.weighedKg(a.item(), a.kg(), balanced))
-              : a);
+      ration.add(a.item().isBalancer() && isChanged ? a.withKg(doseKg(a, balanced)) : a);
     }
     List<Serving> fed = ration.stream().filter(a -> a.kg() > 0).toList();
     List<Candidate> added =
@@ -197,37 +208,18 @@ final class Workbench {
     return new Draft(fed, added, checked(fed), new MixModel(request, spec).score(dmKg));
   }
 
-  /** The diet code's word, and what stock and label say against an amount that is raised. */
+  /** A weighable amount of a balancer; none where what is left of it is not worth weighing. */
+  private double doseKg(Serving a, List<Serving> ration) {
+    double kg = doses.weighedKg(a.item(), a.kg(), ration);
+    return kg < portions.leastKg(a.item(), a.fedAsForage()) - NOTHING_KG ? 0 : kg;
+  }
+
+  /** The diet code's word, and what stock and labels say against it. */
   private CheckedDiet checked(List<Serving> fed) {
     CheckedDiet diet = request.check().check(fed);
     List<String> obstacles = new ArrayList<>(diet.obstacles());
+    obstacles.addAll(new Supplies(request).against(fed));
     obstacles.addAll(doses.against(fed));
-    for (Serving a : fed) {
-      if (a.kg() > request.todayKg(a.item()) + NOTHING_KG) {
-        obstacles.addAll(against(a));
-      }
-    }
     return new CheckedDiet(diet.limits(), obstacles, diet.shortfalls());
-  }
-
-  private List<String> against(Serving a) {
-    double horizon = request.settings().stockHorizonDays();
-    List<String> words = new ArrayList<>();
-    if (a.kg() > a.item().stock().mostKgPerDay(horizon) + NOTHING_KG) {
-      double days = a.item().stock().daysAt(a.kg()).orElse(0);
-      words.add(
-          "the stock of "
-              + a.item().name()
-              + " lasts "
-              + (long) Math.floor(days)
-              + " days, not "
-              + Reasons.number(horizon));
-    }
-    if (a.kg()
-        > a.item().label().mostAsWholeRationKg(request.horse().bodyWeightKg())
-            + request.steps().stepKg(a.kg())) {
-      words.add("more " + a.item().name() + " than its label's full rate");
-    }
-    return words;
   }
 }

@@ -16,6 +16,8 @@ import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.LimitLine;
 import rickyard.core.advice.Proposal;
 import rickyard.core.advice.ProposalItem;
+import rickyard.core.advice.TripLine;
+import rickyard.core.advice.TripPlan;
 import rickyard.report.text.Mass;
 import rickyard.report.view.MorningView;
 
@@ -113,7 +115,7 @@ final class HorseTables {
     return Table.of(
         "remedies.csv",
         "horse,rank,kind,item,role,now_kg,then_kg,then_lb,units_per_month,cost_per_day,"
-            + "nsc_wsc_after,verdict_after,why,u_after,p_over_after,limit_id",
+            + "nsc_wsc_after,verdict_after,why,u_after,p_over_after,limit_id,batch,days_of_stock,enough",
         view.horses().stream()
             .flatMap(horse -> horse.proposals().stream().flatMap(p -> rows(horse.horse(), p)))
             .toList());
@@ -145,7 +147,34 @@ final class HorseTables {
         text(proposal.why()),
         number(uncertainty(diet)),
         number(worst == null ? null : worst.pOver()),
-        text(worst == null ? "" : worst.limitId()));
+        text(worst == null ? "" : worst.limitId()),
+        text(item == null ? "" : item.batch()),
+        number(item == null ? null : item.daysOfStock()),
+        text(proposal.enough() ? "yes" : "no"));
+  }
+
+  static Table trips(MorningView view) {
+    return Table.of(
+        "trips.csv",
+        "horse,day,phase,item,kg,lb",
+        view.horses().stream()
+            .flatMap(horse -> trip(horse).stream().map(line -> row(horse.horse(), line)))
+            .toList());
+  }
+
+  private static List<TripLine> trip(HorseAdvice horse) {
+    @Nullable TripPlan trip = horse.trip();
+    return trip == null ? List.of() : trip.lines();
+  }
+
+  private static List<Field> row(String horse, TripLine line) {
+    return List.of(
+        text(horse),
+        text(line.day().toString()),
+        text(line.phase()),
+        text(line.item()),
+        number(Double.valueOf(line.kg())),
+        number(Double.valueOf(Mass.pounds(line.kg()))));
   }
 
   static Table changeover(MorningView view) {

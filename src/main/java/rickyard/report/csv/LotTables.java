@@ -80,7 +80,7 @@ final class LotTables {
   static Table recalls(MorningView view) {
     return Table.of(
         "recalls.csv",
-        "lot,client,horse,delivered_on,told_on,what",
+        "lot,client,horse,delivered_on,told_on,what,fell_on",
         view.recalls(),
         LotTables::row);
   }
@@ -92,6 +92,7 @@ final class LotTables {
         text(row.horse()),
         text(row.deliveredOn()),
         text(row.toldOn()),
-        text(row.what()));
+        text(row.what()),
+        text(row.fellOn()));
   }
 }

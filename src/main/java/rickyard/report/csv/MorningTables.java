@@ -26,6 +26,7 @@ public final class MorningTables {
         HorseTables.diets(view),
         HorseTables.remedies(view),
         HorseTables.changeover(view),
+        HorseTables.trips(view),
         ArrivalTables.questions(view),
         LotTables.followUps(view),
         ShareTables.share(coOp),

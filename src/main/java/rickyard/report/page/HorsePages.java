@@ -39,7 +39,8 @@ public final class HorsePages {
       List<DietPages.Portion> portions,
       List<DietPages.Need> needs,
       List<String> notes,
-      List<ProposalPages.Entry> proposals) {}
+      List<ProposalPages.Entry> proposals,
+      TripPages.@Nullable Trip trip) {}
 
   private HorsePages() {}
 
@@ -85,7 +86,8 @@ public final class HorsePages {
         after == null
             ? List.of()
             : after.notes().stream().map(n -> Harmless.sentence(n.words())).toList(),
-        ProposalPages.of(horse, mass));
+        ProposalPages.of(horse, mass),
+        TripPages.of(horse, mass).orElse(null));
   }
 
   private static String question(HorseQuestion open) {

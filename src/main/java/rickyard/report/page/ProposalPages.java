@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.advice.ChangeoverLine;
 import rickyard.core.advice.DietSummary;
@@ -97,17 +98,29 @@ public final class ProposalPages {
     return nsc + limit + chance;
   }
 
-  /** The whole ration's cost; only where every item has a price. */
+  /** The ration's cost, with what is not in it. */
   private static String cost(Proposal proposal) {
-    double sum = 0;
-    for (ProposalItem item : proposal.items()) {
-      Double cost = item.costPerDay();
-      if (cost == null) {
-        return "";
-      }
-      sum += cost;
+    List<ProposalItem> fed = proposal.items().stream().filter(i -> i.thenKg() > 0).toList();
+    List<ProposalItem> priced = fed.stream().filter(i -> i.costPerDay() != null).toList();
+    if (priced.isEmpty()) {
+      return "";
     }
-    return proposal.items().isEmpty() ? "" : Shown.twoDecimals(Double.valueOf(sum));
+    double sum = priced.stream().mapToDouble(ProposalPages::costPerDay).sum();
+    String without =
+        fed.stream()
+            .filter(i -> i.costPerDay() == null)
+            .map(i -> Harmless.line(i.name()))
+            .collect(Collectors.joining(", "));
+    String whole = without.isEmpty() ? "The whole ration costs " : "What has a price costs ";
+    return whole
+        + Shown.twoDecimals(Double.valueOf(sum))
+        + " a day at the register’s prices"
+        + (without.isEmpty() ? "." : "; without " + without + ".");
+  }
+
+  private static double costPerDay(ProposalItem item) {
+    @Nullable Double cost = item.costPerDay();
+    return cost == null ? 0 : cost;
   }
 
   private static Item item(ProposalItem item, Mass mass) {

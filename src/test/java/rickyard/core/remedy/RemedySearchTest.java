@@ -94,7 +94,7 @@ class RemedySearchTest {
 
     assertEquals(RemedyKind.HOLD, hold.kind());
     assertTrue(hold.isEnough());
-    assertTrue(hold.why().contains("it lasts 10 days"), hold.why());
+    assertTrue(hold.why().contains("what is at the yard lasts 10 days"), hold.why());
     assertEquals(10, hold.items().get(0).daysOfStock().orElseThrow(), 1e-9);
   }
 

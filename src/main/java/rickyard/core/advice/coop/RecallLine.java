@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param deliveredOn since when; empty where the client holds the lot itself
  * @param toldOn when the horse or the lot was last spoken about
  * @param what what fell and what was told, in plain words
+ * @param fellOn the last morning on which any of it fell
  */
 public record RecallLine(
     String lot,
@@ -19,4 +20,5 @@ public record RecallLine(
     String horse,
     Optional<LocalDate> deliveredOn,
     Optional<LocalDate> toldOn,
-    String what) {}
+    String what,
+    LocalDate fellOn) {}

@@ -2,47 +2,38 @@ package rickyard.core.advice.coop;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
-import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.forage.Decision;
 import rickyard.core.forage.Lot;
-import rickyard.core.judgement.Limit;
-import rickyard.core.judgement.Severity;
 import rickyard.core.judgement.Verdict;
-import rickyard.core.judgement.Word;
 import rickyard.core.nutrition.Delivery;
 
 /**
- * Who has a lot whose verdict fell since the last finished morning. A verdict falls when a limit
- * that asks for a change was judged before and stands worse now; a lot that nobody could judge
- * before has told nobody anything.
+ * Who has a lot whose verdict fell. A line stands every morning until the fall is over or a
+ * decision that was made with it known is about the horse; about the lot and the client where no
+ * horse is known.
  */
 public final class Recalls {
-  private static final Set<Word> JUDGED =
-      Set.of(Word.CLEARS, Word.BORDERLINE_UNDER, Word.BORDERLINE_OVER);
-
   private final LocalDate asOf;
   private final SortedMap<String, Lot> lots;
   private final List<Delivery> deliveries;
   private final List<Decision> decisions;
-  private final List<HorseAdvice> advice;
+  private final SortedMap<String, String> clientByHorse;
 
   /**
    * Prepares the search.
    *
-   * @param asOf the morning's day; what was delivered or told later does not count
+   * @param asOf the morning's day; what was delivered or decided later does not count
    * @param lots of the register
    * @param deliveries all deliveries, used up or not
    * @param decisions the register, in its order
@@ -57,125 +48,132 @@ public final class Recalls {
     this.asOf = asOf;
     this.lots = new TreeMap<>(lots);
     this.deliveries = deliveries.stream().filter(d -> !d.deliveredOn().isAfter(asOf)).toList();
-    this.decisions = List.copyOf(decisions);
-    this.advice = List.copyOf(advice);
+    this.decisions = decisions.stream().filter(d -> !d.date().isAfter(asOf)).toList();
+    this.clientByHorse = new TreeMap<>();
+    advice.forEach(a -> clientByHorse.put(a.horse(), a.client()));
   }
 
   /**
-   * The recalls, by lot, client and horse.
+   * The recalls that are not dealt with, by lot, client and horse.
    *
-   * @param before for each lot the word of each limit at the last finished morning
+   * @param falls what stands fallen, by lot and limit
    * @param now for each lot its verdicts
    */
   public List<RecallLine> of(
-      SortedMap<String, ? extends SortedMap<String, String>> before,
-      SortedMap<String, List<Verdict>> now) {
+      SortedMap<String, SortedMap<String, Fall>> falls, SortedMap<String, List<Verdict>> now) {
     List<RecallLine> lines = new ArrayList<>();
-    now.forEach(
-        (lot, verdicts) -> {
-          SortedMap<String, String> old =
-              before.containsKey(lot) ? before.get(lot) : new TreeMap<>();
-          List<Verdict> fallen = verdicts.stream().filter(v -> isFallen(old, v)).toList();
-          if (!fallen.isEmpty()) {
-            clients(lot).forEach(client -> add(lot, client, old, fallen, lines));
-          }
+    falls.forEach(
+        (lot, ofLot) -> {
+          Fallen fallen = new Fallen(lot, ofLot, now.getOrDefault(lot, List.of()));
+          clients(fallen).forEach(client -> add(fallen, client, lines));
         });
     return lines;
   }
 
-  private static boolean isFallen(SortedMap<String, String> before, Verdict now) {
-    boolean asksForChange =
-        now.limit().severity() == Severity.STOP || now.limit().severity() == Severity.CHANGE;
-    return asksForChange
-        && Arrays.stream(Word.values())
-            .filter(w -> w.code().equals(before.get(now.limit().id())))
-            .anyMatch(w -> JUDGED.contains(w) && now.word().compareTo(w) > 0);
+  /** A lot with all that fell of it. */
+  private record Fallen(String lot, SortedMap<String, Fall> falls, List<Verdict> verdicts) {
+    LocalDate since() {
+      return falls.values().stream().map(Fall::since).max(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    /** What concerns a horse. */
+    Fallen of(String horse) {
+      SortedMap<String, Fall> own = new TreeMap<>(falls);
+      own.values().removeIf(f -> !f.horses().contains(horse));
+      return new Fallen(lot, own, verdicts);
+    }
+
+    List<String> words() {
+      List<String> words = new ArrayList<>();
+      falls.forEach((limit, fall) -> words.add(words(limit, fall)));
+      return words;
+    }
+
+    private String words(String limit, Fall fall) {
+      String now =
+          verdicts.stream()
+              .filter(v -> v.limit().id().equals(limit))
+              .map(v -> v.word().code() + " now (" + v.reason() + ")")
+              .findFirst()
+              .orElse(fall.word() + " when it fell, no verdict now");
+      return limit + ": " + fall.before() + " before, " + now;
+    }
   }
 
-  private SortedSet<String> clients(String lot) {
+  /** Who got it before it fell, or holds it; what comes later comes with its verdict. */
+  private SortedSet<String> clients(Fallen fallen) {
     Stream<String> delivered =
-        deliveries.stream().filter(d -> d.lotId().equals(lot)).map(Delivery::clientId);
+        deliveries.stream()
+            .filter(d -> d.lotId().equals(fallen.lot()))
+            .filter(d -> !d.deliveredOn().isAfter(fallen.since()))
+            .map(Delivery::clientId);
     Stream<String> holder =
-        Optional.ofNullable(lots.get(lot)).map(Lot::holder).stream()
+        Optional.ofNullable(lots.get(fallen.lot())).map(Lot::holder).stream()
             .filter(h -> !h.isEmpty() && !h.equals("co-op"));
-    return Stream.concat(delivered, holder).collect(Collectors.toCollection(TreeSet::new));
+    Stream<String> eating =
+        fallen.falls().values().stream()
+            .map(Fall::horses)
+            .flatMap(Collection::stream)
+            .flatMap(h -> Optional.ofNullable(clientByHorse.get(h)).stream());
+    return Stream.of(delivered, holder, eating)
+        .flatMap(s -> s)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  private void add(
-      String lot,
-      String client,
-      SortedMap<String, String> before,
-      List<Verdict> fallen,
-      List<RecallLine> lines) {
-    Set<String> groups = fallen.stream().map(v -> v.limit().group()).collect(Collectors.toSet());
+  private void add(Fallen fallen, String client, List<RecallLine> lines) {
     List<String> horses =
-        advice.stream()
-            .filter(a -> a.client().equals(client) && isFed(a, lot))
-            .filter(
-                a -> groups.contains(Limit.ALL) || a.groups().stream().anyMatch(groups::contains))
-            .map(HorseAdvice::horse)
+        fallen.falls().values().stream()
+            .map(Fall::horses)
+            .flatMap(Collection::stream)
+            .filter(h -> client.equals(clientByHorse.get(h)))
             .sorted()
+            .distinct()
             .toList();
-    if (horses.isEmpty()) {
-      lines.add(line(lot, client, "", before, fallen));
+    if (horses.isEmpty() && !isDealtWith(fallen, about(fallen, client))) {
+      lines.add(line(fallen, client, "", about(fallen, client)));
     }
     for (String horse : horses) {
-      lines.add(line(lot, client, horse, before, concerning(horse, fallen)));
+      Fallen own = fallen.of(horse);
+      if (!isDealtWith(own, List.of(horse))) {
+        lines.add(line(own, client, horse, List.of(fallen.lot(), horse)));
+      }
     }
   }
 
-  private List<Verdict> concerning(String horse, List<Verdict> fallen) {
-    Set<String> groups =
-        advice.stream()
-            .filter(a -> a.horse().equals(horse))
-            .flatMap(a -> a.groups().stream())
-            .collect(Collectors.toSet());
-    return fallen.stream()
-        .filter(v -> v.limit().group().equals(Limit.ALL) || groups.contains(v.limit().group()))
-        .toList();
+  /** What a decision is about that is for one client's hay: the lot alone if nobody else has it. */
+  private List<String> about(Fallen fallen, String client) {
+    String both = fallen.lot() + " " + client;
+    return clients(fallen).size() == 1 ? List.of(both, fallen.lot()) : List.of(both);
   }
 
-  private static boolean isFed(HorseAdvice advice, String lot) {
-    return holds(advice.before(), lot) || holds(advice.after(), lot);
+  private boolean isDealtWith(Fallen fallen, List<String> about) {
+    return fallen.falls().values().stream()
+        .allMatch(
+            fall ->
+                decisions.stream()
+                    .anyMatch(d -> about.contains(d.about()) && fall.isDealtWithBy(d)));
   }
 
-  private static boolean holds(@Nullable DietSummary diet, String lot) {
-    return diet != null && diet.portions().stream().anyMatch(p -> p.item().equals(lot));
-  }
-
-  private RecallLine line(
-      String lot,
-      String client,
-      String horse,
-      SortedMap<String, String> before,
-      List<Verdict> fallen) {
-    Optional<Delivery> delivery = delivery(lot, client);
-    Optional<Decision> told = told(lot, horse);
-    List<String> words = new ArrayList<>();
-    fallen.forEach(v -> words.add(words(before, v)));
+  private RecallLine line(Fallen fallen, String client, String horse, List<String> about) {
+    Optional<Delivery> delivery = delivery(fallen.lot(), client);
+    Optional<Decision> told = told(about);
+    List<String> words = new ArrayList<>(fallen.words());
     if (horse.isEmpty()) {
       words.add("no horse of a group concerned is known to eat it there");
     }
     delivery.flatMap(Delivery::finishedOn).ifPresent(day -> words.add("used up on " + day));
     words.add(told.map(Recalls::words).orElse("nothing on record of what was told"));
+    words.add(
+        "stands until a decision (told, accepted or override) is about "
+            + (horse.isEmpty() ? about.get(0) : horse));
     return new RecallLine(
-        lot,
+        fallen.lot(),
         client,
         horse,
         delivery.map(Delivery::deliveredOn),
         told.map(Decision::date),
-        String.join("; ", words));
-  }
-
-  private static String words(SortedMap<String, String> before, Verdict now) {
-    return now.limit().id()
-        + ": "
-        + before.get(now.limit().id())
-        + " before, "
-        + now.word().code()
-        + " now ("
-        + now.reason()
-        + ")";
+        String.join("; ", words),
+        fallen.since());
   }
 
   private static String words(Decision told) {
@@ -205,10 +203,9 @@ public final class Recalls {
     return delivery.finishedOn().filter(day -> !day.isAfter(asOf)).isPresent();
   }
 
-  private Optional<Decision> told(String lot, String horse) {
+  private Optional<Decision> told(List<String> about) {
     return decisions.stream()
-        .filter(d -> d.kind().equals("told") && !d.date().isAfter(asOf))
-        .filter(d -> d.about().equals(lot) || (!horse.isEmpty() && d.about().equals(horse)))
+        .filter(d -> d.kind().equals("told") && about.contains(d.about()))
         .max(Comparator.comparing(Decision::date).thenComparing(Decision::row));
   }
 }

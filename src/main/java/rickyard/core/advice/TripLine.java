@@ -1,0 +1,24 @@
+package rickyard.core.advice;
+
+import java.io.Serializable;
+import java.time.LocalDate;
+
+/**
+ * An item on a day of a trip plan.
+ *
+ * @param day of the calendar
+ * @param phase before, away or back
+ * @param item lot or feed id
+ * @param kg as fed
+ */
+public record TripLine(LocalDate day, String phase, String item, double kg)
+    implements Serializable {
+  /** Days at home on which the forage for the journey is raised. */
+  public static final String BEFORE = "before";
+
+  /** Days of the trip. */
+  public static final String AWAY = "away";
+
+  /** Days at home on which it comes back to its hay. */
+  public static final String BACK = "back";
+}
