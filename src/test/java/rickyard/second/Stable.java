@@ -29,7 +29,7 @@ final class Stable {
     this.measures = Csv.parse(yard.measures.toString());
   }
 
-  private static SortedMap<String, Num> laboratory(
+  static SortedMap<String, Num> laboratory(
       Books books, Map<String, String> lot, RandomSheet sheet) {
     String cores = lot.get("cores");
     int registered = cores.isEmpty() ? 0 : Integer.parseInt(cores);

@@ -6,8 +6,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.nutrition.Diet;
 import rickyard.core.nutrition.Floor;
+import rickyard.core.nutrition.Nutrient;
 import rickyard.core.nutrition.NutrientLine;
 import rickyard.core.nutrition.NutrientStatus;
+import rickyard.core.nutrition.Origin;
 
 /** What stands against feeding a diet besides the limits, and what it falls short of. */
 final class Obstacles {
@@ -16,7 +18,12 @@ final class Obstacles {
   /** Something that stands against feeding a diet besides the limits. */
   record Obstacle(String code, String words) {}
 
-  static List<Obstacle> of(Diet diet) {
+  /**
+   * Everything that stands against a diet.
+   *
+   * @param leastCaP calcium to phosphorus below which no diet is proposed, where both were reported
+   */
+  static List<Obstacle> of(Diet diet, double leastCaP) {
     List<Obstacle> found = new ArrayList<>();
     Floor floor = diet.intake().floor();
     if (floor == Floor.REFUSE || floor == Floor.NEEDS_VET_PLAN) {
@@ -24,6 +31,14 @@ final class Obstacles {
     }
     if (diet.intake().isStrawOverUsualCap()) {
       found.add(new Obstacle("straw", "more straw than is usual for its type"));
+    }
+    NutrientLine ratio = diet.lines().get(Nutrient.CA_P);
+    boolean isKnown =
+        ratio != null
+            && ratio.supply().isComplete()
+            && ratio.supply().origin() == Origin.REPORTED;
+    if (isKnown && ratio.supply().best() < leastCaP) {
+      found.add(new Obstacle("ratio", "less calcium than phosphorus"));
     }
     for (NutrientLine line : diet.lines().values()) {
       if (line.status() == NutrientStatus.ABOVE_CEILING) {

@@ -15,9 +15,14 @@ import rickyard.core.remedy.Serving;
 final class ProposalLines {
   private ProposalLines() {}
 
-  /** A proposal with what must be said of its changeover. */
-  static Proposal of(int rank, Remedy remedy, ChangeoverPlan plan, Optional<DietSummary> diet) {
-    String words = plan.words().isEmpty() ? "" : " " + String.join(" ", plan.words());
+  /**
+   * A proposal with what must be said of it and of its changeover.
+   *
+   * @param lacks what the changed ration lacks, a sentence with a leading space; or empty
+   */
+  static Proposal of(
+      int rank, Remedy remedy, String lacks, ChangeoverPlan plan, Optional<DietSummary> diet) {
+    String words = lacks + (plan.words().isEmpty() ? "" : " " + String.join(" ", plan.words()));
     return new Proposal(
         rank,
         remedy.kind().code(),

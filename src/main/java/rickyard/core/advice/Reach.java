@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Lot;
 import rickyard.core.judgement.Limit;
 import rickyard.core.judgement.LimitSubject;
@@ -13,6 +12,7 @@ import rickyard.core.nutrition.Feed;
 import rickyard.core.nutrition.Foodstuff;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Nutrient;
+import rickyard.core.nutrition.Origin;
 import rickyard.core.quantity.Measured;
 import rickyard.core.remedy.Candidate;
 import rickyard.core.remedy.CandidateKind;
@@ -112,16 +112,21 @@ final class Reach {
             label));
   }
 
-  /** Contents in the unit of the limits that ask for them; open ones are unknown. */
+  /**
+   * Contents in the unit of the limits that ask for them; open ones, and what is only typical of a
+   * forage, are unknown.
+   */
   private SortedMap<String, Content> contents(Foodstuff food) {
-    SortedMap<String, Content> contents = new TreeMap<>();
+    SortedMap<String, Content> contents = SearchLimits.ceilingContents(food);
     for (Limit limit : limits) {
       if (limit.subject() == LimitSubject.LOT) {
         continue;
       }
-      AnalyteCode code = limit.analyte();
-      food.find(code)
+      boolean isOfDiet = limit.subject() == LimitSubject.DIET;
+      food.find(limit.analyte())
+          .filter(v -> !food.isForage() || Origin.of(v.evidence()) == Origin.REPORTED)
           .filter(Measured::isBoundedAbove)
+          .map(v -> isOfDiet ? v.in(limit.unit().unit()) : v)
           .ifPresent(v -> contents.put(limit.quantity(), new Content(v.upper(), v.u())));
     }
     return contents;

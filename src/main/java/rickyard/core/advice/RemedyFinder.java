@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rickyard.core.judgement.HorseGroups;
+import rickyard.core.judgement.Verdict;
 import rickyard.core.judgement.WorstVerdict;
 import rickyard.core.nutrition.Diet;
 import rickyard.core.nutrition.Horse;
@@ -37,7 +39,7 @@ final class RemedyFinder {
   private final Manger manger;
   private final List<Portion> now;
   private final List<Portion> then;
-  private final Set<String> presentObstacles;
+  private final LotHazards hazards;
 
   RemedyFinder(
       Horse horse,
@@ -56,8 +58,7 @@ final class RemedyFinder {
     this.manger = new Manger(horse, now, then, reach);
     this.now = now;
     this.then = then;
-    this.presentObstacles =
-        Obstacles.of(diet(then)).stream().map(Obstacles.Obstacle::code).collect(Collectors.toSet());
+    this.hazards = new LotHazards(context.lotVerdicts(), context.limits(), groups);
   }
 
   /** Proposals and the days of their changeovers. */
@@ -79,7 +80,7 @@ final class RemedyFinder {
           remedy.then().isEmpty()
               ? ChangeoverPlan.NONE
               : plan(manger.servingsAtHand(now), remedy.then(), remedy.isEnough());
-      proposals.add(ProposalLines.of(rank, remedy, plan, summary(remedy)));
+      proposals.add(ProposalLines.of(rank, remedy, newlyShort(remedy), plan, summary(remedy)));
       days.addAll(ProposalLines.days(rank, plan));
     }
     return new Found(proposals, days);
@@ -112,7 +113,10 @@ final class RemedyFinder {
         coming,
         differs ? manger.servingsAtHand(now) : List.of(),
         manger.candidates(),
-        SearchLimits.ofDiet(groups, context.limits()),
+        Stream.concat(
+                SearchLimits.ofDiet(groups, context.limits()).stream(),
+                SearchLimits.ofTolerances(context.standards()).stream())
+            .toList(),
         SearchLimits.ofMeal(groups, context.limits(), horse.bodyWeightKg()),
         bounds.intake(then),
         SearchBounds.needs(requirements),
@@ -127,18 +131,27 @@ final class RemedyFinder {
 
   /** The diet code as the search sees it. */
   private CheckedDiet check(List<Serving> ration) {
-    Diet diet = diet(manger.portions(ration));
+    List<Portion> portions = manger.portions(ration);
+    Diet diet = diet(portions);
     List<CheckedLimit> checked =
-        judge.judge(diet, groups).stream()
+        Stream.concat(judge.judge(diet, groups).stream(), hazards.alone(portions).stream())
+            .filter(v -> !v.isSilent())
             .sorted(WorstVerdict.WORST_FIRST)
             .map(SearchLimits::checked)
             .toList();
-    List<String> obstacles =
-        Obstacles.of(diet).stream()
-            .filter(o -> !presentObstacles.contains(o.code()))
-            .map(Obstacles.Obstacle::words)
-            .toList();
-    return new CheckedDiet(checked, obstacles, Obstacles.shortfalls(diet));
+    double leastCaP = context.standards().settings().number("ca_p_refuse_below");
+    return new CheckedDiet(
+        checked,
+        Stream.concat(
+                Obstacles.of(diet, leastCaP).stream().map(Obstacles.Obstacle::words),
+                hazards.notDiluted(portions).stream().map(RemedyFinder::hazard))
+            .distinct()
+            .toList(),
+        Obstacles.shortfalls(diet));
+  }
+
+  private static String hazard(Verdict verdict) {
+    return "the " + verdict.limit().words() + " of its hay, which no mixing takes away";
   }
 
   private ChangeoverPlan plan(List<Serving> today, List<Serving> goal, boolean isEnough) {
@@ -160,6 +173,17 @@ final class RemedyFinder {
     return judge.judge(diet(now), groups).stream()
         .filter(v -> v.limit().quantity().startsWith("nsc"))
         .anyMatch(v -> v.word().code().equals("exceeds"));
+  }
+
+  /** What the changed ration lacks and today's does not. */
+  private String newlyShort(Remedy remedy) {
+    Set<String> today = Obstacles.shortfalls(diet(then)).keySet();
+    String codes =
+        remedy.diet().stream()
+            .flatMap(d -> d.shortfalls().keySet().stream())
+            .filter(c -> !today.contains(c))
+            .collect(Collectors.joining(", "));
+    return codes.isEmpty() ? "" : " It falls short of " + codes + ", which today's does not.";
   }
 
   private Optional<DietSummary> summary(Remedy remedy) {

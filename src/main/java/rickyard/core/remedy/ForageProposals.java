@@ -114,7 +114,7 @@ final class ForageProposals {
             l ->
                 item.findContent(l.quantity())
                     .map(c -> (c.value() + l.z() * c.u()) / Math.max(1e-9, l.value()))
-                    .orElse(Double.POSITIVE_INFINITY))
+                    .orElse(l.isAskedWhenMissing() ? Double.POSITIVE_INFINITY : 0))
         .max()
         .orElse(0);
   }

@@ -14,6 +14,7 @@ import rickyard.core.quantity.Cites;
  */
 final class MixModel {
   private static final int MOST_CUTS = 80;
+  private static final double NOTHING_KG = 1e-9;
 
   /** From % of dry matter to g per kg of dry matter. */
   private static final double GRAMS = 10;
@@ -53,8 +54,15 @@ final class MixModel {
       spreads[i] = content.map(Content::u).orElse(0.0);
     }
     double whole = dm + spec.freeForageDmKg().orElse(request.intake().floorKgDm());
-    limits.add(
+    addIfItBinds(
         new UncertainRow(constant, slopes, variance, spreads, limit.z(), limit.value() * whole));
+  }
+
+  /** A row that every item meets by itself is met by any mix of them. */
+  private void addIfItBinds(UncertainRow row) {
+    if (row.canBind()) {
+      limits.add(row);
+    }
   }
 
   private void addMealLimit(MealLimit limit) {
@@ -80,7 +88,8 @@ final class MixModel {
         spreads[i] = perKg * content.map(Content::u).orElse(0.0);
       }
     }
-    limits.add(new UncertainRow(constant, slopes, variance, spreads, limit.z(), limit.maxGrams()));
+    addIfItBinds(
+        new UncertainRow(constant, slopes, variance, spreads, limit.z(), limit.maxGrams()));
   }
 
   private int meals(Serving amount) {
@@ -211,6 +220,23 @@ final class MixModel {
     program.row(row, need.perDay() - fixed, Double.POSITIVE_INFINITY);
   }
 
+  /** Whether a choice of amounts keeps floors, ceiling and the share of straw. */
+  boolean isInIntakeRange(double[] dmKg) {
+    double dm = 0;
+    double forage = 0;
+    double straw = 0;
+    for (Serving a : spec.ration(dmKg)) {
+      dm += a.dmKg();
+      forage += a.item().isForage() ? a.dmKg() : 0;
+      straw += a.item().isStraw() ? a.dmKg() : 0;
+    }
+    IntakeRange intake = request.intake();
+    return dm >= intake.floorKgDm() - NOTHING_KG
+        && dm <= intake.ceilingKgDm() + NOTHING_KG
+        && forage >= intake.forageFloorKgDm() - NOTHING_KG
+        && straw <= intake.maxStrawShare() * forage + NOTHING_KG;
+  }
+
   /** How far the worst limit is exceeded at a choice of amounts, as a share of it. */
   double worstExcess(double[] dmKg) {
     return limits.stream().mapToDouble(l -> l.excess(dmKg)).max().orElse(0);
@@ -233,7 +259,8 @@ final class MixModel {
     return spec.hasWishes() ? score + missing(dmKg) : score;
   }
 
-  private double missing(double[] dmKg) {
+  /** What is missing of all needs at a choice of amounts, in the sense of the objective. */
+  double missing(double[] dmKg) {
     List<Serving> ration = spec.ration(dmKg);
     double sum = 0;
     for (NutrientNeed need : request.needs()) {

@@ -17,9 +17,11 @@ final class Portions {
   private static final double NOTHING_KG = 1e-6;
 
   private final RemedyRequest request;
+  private final LabelDoses doses;
 
   Portions(RemedyRequest request) {
     this.request = request;
+    this.doses = new LabelDoses(request);
   }
 
   /**
@@ -73,11 +75,14 @@ final class Portions {
     return Math.max(least, item.leastDmKg());
   }
 
-  /** Least portion, kg as fed. */
+  /** Least portion, kg as fed: no less than its label's, of a balancer pro rata. */
   double leastKg(Candidate item, boolean fedAsForage) {
-    return request
-        .settings()
-        .leastPortions()
-        .kg(item.role(), fedAsForage, request.horse().bodyWeightKg());
+    double portion =
+        request
+            .settings()
+            .leastPortions()
+            .kg(item.role(), fedAsForage, request.horse().bodyWeightKg());
+    boolean hasDose = !fedAsForage && !item.isBalancer();
+    return hasDose ? Math.max(portion, doses.leastKg(item)) : portion;
   }
 }

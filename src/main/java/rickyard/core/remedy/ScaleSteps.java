@@ -57,14 +57,23 @@ public record ScaleSteps(MassUnit unit, List<Step> steps) {
   }
 
   /**
-   * A weighable amount some steps away: 0 is the largest one not above {@code kg}, 1 the next.
+   * A weighable amount some steps away: 0 is the largest one not above {@code kg}, 1 the next. A
+   * step across a bound has the size of where it lands.
    *
    * @return kg, at least 0
    */
   public double neighbourKg(double kg, int stepsAway) {
     double size = step(kg).size();
-    double count = Math.floor(kg / unit.kg() / size + TIE) + stepsAway;
-    return multipleKg(Math.max(0, count), size);
+    double found = multipleKg(Math.floor(kg / unit.kg() / size + TIE), size);
+    for (int i = 0; i < stepsAway; i++) {
+      double up = step(found).size();
+      found = multipleKg(Math.rint(found / unit.kg() / up) + 1, up);
+    }
+    for (int i = 0; i > stepsAway && found > 0; i--) {
+      double down = step(found * (1 - 1e-6)).size();
+      found = multipleKg(Math.rint(found / unit.kg() / down) - 1, down);
+    }
+    return found;
   }
 
   /** The nearest weighable amount, kg; ties go up. */

@@ -44,6 +44,15 @@ final class UncertainRow {
     return (sum + z * spread(x)) / scale;
   }
 
+  /** Whether any amounts break it; not where the fixed part and every item alone keep it. */
+  boolean canBind() {
+    boolean binds = constant + z * Math.sqrt(fixedVariance) > 0;
+    for (int i = 0; i < slopes.length; i++) {
+      binds |= slopes[i] + z * spreads[i] > 0;
+    }
+    return binds;
+  }
+
   /**
    * The least excess on the straight line between two points; the row is convex, so that thirds
    * close in on it.

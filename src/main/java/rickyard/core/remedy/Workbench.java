@@ -18,9 +18,11 @@ final class Workbench {
 
   private final RemedyRequest request;
   private final Portions portions;
+  private final LabelDoses doses;
 
   Workbench(RemedyRequest request) {
     this.request = request;
+    this.doses = new LabelDoses(request);
     this.portions = new Portions(request);
   }
 
@@ -131,13 +133,20 @@ final class Workbench {
             .limit(request.settings().largestNumberOfChecks())
             .toList();
     Draft first = draft(spec, ordered.get(0));
-    for (int i = 1; i < ordered.size() && !first.diet().isEnough(); i++) {
-      Draft next = draft(spec, ordered.get(i));
-      if (next.diet().isEnough()) {
-        return next;
-      }
-    }
-    return first;
+    Draft near = firstEnough(spec, ordered).orElse(first);
+    List<double[]> better =
+        new ScaleGrid(request, spec, model)
+            .better(near.score()).stream()
+                .limit(request.settings().largestNumberOfChecks())
+                .toList();
+    return near.diet().isEnough() ? firstEnough(spec, better).orElse(near) : near;
+  }
+
+  private Optional<Draft> firstEnough(MixSpec spec, List<double[]> ordered) {
+    return ordered.stream()
+        .map(x -> draft(spec, x))
+        .filter(d -> d.diet().isEnough())
+        .findFirst();
   }
 
   private static List<double[]> extended(List<double[]> choices, List<Double> values) {
@@ -183,10 +192,11 @@ final class Workbench {
   }
 
   private Draft draft(MixSpec spec, double[] dmKg) {
+    List<Serving> balanced = FortifiedShare.withBalancers(request, spec.ration(dmKg));
     List<Serving> ration = new ArrayList<>();
-    for (Serving a : FortifiedShare.withBalancers(request, spec.ration(dmKg))) {
+    for (Serving a : balanced) {
       boolean isChanged = Math.abs(a.kg() - request.todayKg(a.item())) > NOTHING_KG;
-      ration.add(a.item().isBalancer() && isChanged ? a.withKg(doseKg(a)) : a);
+      ration.add(a.item().isBalancer() && isChanged ? a.withKg(doseKg(a, balanced)) : a);
     }
     List<Serving> fed = ration.stream().filter(a -> a.kg() > 0).toList();
     List<Candidate> added =
@@ -199,8 +209,8 @@ final class Workbench {
   }
 
   /** A weighable amount of a balancer; none where what is left of it is not worth weighing. */
-  private double doseKg(Serving a) {
-    double kg = request.steps().nearestKg(a.kg());
+  private double doseKg(Serving a, List<Serving> ration) {
+    double kg = doses.weighedKg(a.item(), a.kg(), ration);
     return kg < portions.leastKg(a.item(), a.fedAsForage()) - NOTHING_KG ? 0 : kg;
   }
 
@@ -209,6 +219,7 @@ final class Workbench {
     CheckedDiet diet = request.check().check(fed);
     List<String> obstacles = new ArrayList<>(diet.obstacles());
     obstacles.addAll(new Supplies(request).against(fed));
+    obstacles.addAll(doses.against(fed));
     return new CheckedDiet(diet.limits(), obstacles, diet.shortfalls());
   }
 }

@@ -34,6 +34,27 @@ class ScaleStepsTest {
   }
 
   @Test
+  void aNeighbourAcrossABoundIsAStepOfItsOwnSize() {
+    assertEquals(5.0, KG.neighbourKg(4.9, 1), 1e-12);
+    assertEquals(5.5, KG.neighbourKg(4.9, 2), 1e-12, "not 5.25, which no hay scale shows");
+    assertEquals(4.75, KG.neighbourKg(5.2, -1), 1e-12, "finer below 5 kg");
+    assertEquals(1.9, KG.neighbourKg(2.0, -1), 1e-12);
+    assertEquals(11 * 0.45359237, LB.neighbourKg(9.6 * 0.45359237, 2), 1e-12);
+  }
+
+  @Test
+  void everyNeighbourCanBeWeighed() {
+    for (ScaleSteps scale : List.of(KG, LB)) {
+      for (double kg = 0; kg < 12; kg += 0.0137) {
+        for (int away = -3; away <= 3; away++) {
+          double found = scale.neighbourKg(kg, away);
+          assertEquals(found, scale.nearestKg(found), 1e-12, away + " steps from " + kg);
+        }
+      }
+    }
+  }
+
+  @Test
   void stepsOutOfOrderAreRefused() {
     assertThrows(
         IllegalArgumentException.class,
