@@ -1,6 +1,5 @@
 package rickyard.morning;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,14 +14,12 @@ import rickyard.core.forage.Question;
 import rickyard.core.forage.Reopened;
 import rickyard.core.judgement.Caution;
 import rickyard.core.judgement.DecisionRule;
-import rickyard.core.nutrition.Feed;
 import rickyard.core.nutrition.Horse;
 import rickyard.registers.BadRow;
 import rickyard.registers.Client;
 import rickyard.registers.Office;
 import rickyard.report.view.ClientFacts;
 import rickyard.report.view.Counts;
-import rickyard.report.view.FollowUpRow;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
@@ -36,9 +33,6 @@ import rickyard.tables.TableProblem;
 
 /** Puts together what is to be shown of a morning. */
 final class ViewMaker {
-  private static final int OLD_WEIGHT_DAYS = 180;
-  private static final int SHELF_WARNING_DAYS = 30;
-
   private final Inputs inputs;
   private final Options options;
   private final Memory memory;
@@ -77,7 +71,7 @@ final class ViewMaker {
         lots,
         horses(),
         questions,
-        followUps(questions),
+        FollowUpDesk.rows(inputs, judged, advice, lots, questions),
         recalls(),
         changes(),
         inputs.registers().badRows().stream().map(BadRow::message).distinct().toList(),
@@ -158,58 +152,6 @@ final class ViewMaker {
         String.join("|", question.choices()),
         "",
         question.why());
-  }
-
-  private List<FollowUpRow> followUps(List<QuestionRow> questions) {
-    List<FollowUpRow> rows = new ArrayList<>();
-    for (Horse horse : office.horses().values()) {
-      horse
-          .weighedOn()
-          .filter(day -> day.plusDays(OLD_WEIGHT_DAYS).isBefore(inputs.asOf()))
-          .ifPresent(
-              day ->
-                  rows.add(
-                      new FollowUpRow(
-                          inputs.asOf().toString(),
-                          "weight",
-                          horse.id(),
-                          "weigh it again",
-                          "its weight is of " + day)));
-    }
-    for (Feed feed : office.feeds()) {
-      shelfLife(feed, rows);
-    }
-    questions.forEach(
-        q ->
-            rows.add(
-                new FollowUpRow(
-                    inputs.asOf().toString(), "question", q.about(), q.question(), q.why())));
-    rows.sort(
-        Comparator.comparing(FollowUpRow::due)
-            .thenComparing(FollowUpRow::kind)
-            .thenComparing(FollowUpRow::about)
-            .thenComparing(FollowUpRow::what));
-    return rows;
-  }
-
-  private void shelfLife(Feed feed, List<FollowUpRow> rows) {
-    if (feed.baggedOn().isEmpty() || feed.shelfLifeMonths().isEmpty()) {
-      return;
-    }
-    LocalDate end = feed.baggedOn().get().plusMonths(feed.shelfLifeMonths().getAsInt());
-    if (!end.isAfter(inputs.asOf().plusDays(SHELF_WARNING_DAYS))) {
-      rows.add(
-          new FollowUpRow(
-              end.toString(),
-              "shelf-life",
-              feed.batch().isEmpty() ? feed.id() : feed.id() + " " + feed.batch(),
-              "use up or throw away",
-              "bagged on "
-                  + feed.baggedOn().get()
-                  + ", keeps "
-                  + feed.shelfLifeMonths().getAsInt()
-                  + " months"));
-    }
   }
 
   private List<String> changes() {

@@ -64,7 +64,7 @@ class OutputsTest {
               Map.entry(
                   "questions.csv",
                   "question_id,kind,file,part,about,question,choices,proposed,why"),
-              Map.entry("follow-ups.csv", "due,kind,about,what,why"),
+              Map.entry("follow-ups.csv", "due,kind,about,what,why,id"),
               Map.entry(
                   "share.csv",
                   "horse,lot,kg_per_day,days,kg,verdict,why,client,group,from,fed_now,"

@@ -67,7 +67,7 @@ public record RemedySettings(
   }
 
   /** Days of the steps before the full share: the longest of the horse's conditions. */
-  int changeoverDaysFor(SortedSet<String> conditions) {
+  public int changeoverDaysFor(SortedSet<String> conditions) {
     int longest = changeoverDays.getOrDefault("", 0);
     for (String condition : conditions) {
       longest = Math.max(longest, changeoverDays.getOrDefault(condition, 0));

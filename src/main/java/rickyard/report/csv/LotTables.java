@@ -69,12 +69,18 @@ final class LotTables {
   }
 
   static Table followUps(MorningView view) {
-    return Table.of("follow-ups.csv", "due,kind,about,what,why", view.followUps(), LotTables::row);
+    return Table.of(
+        "follow-ups.csv", "due,kind,about,what,why,id", view.followUps(), LotTables::row);
   }
 
   private static List<Field> row(FollowUpRow row) {
     return List.of(
-        text(row.due()), text(row.kind()), text(row.about()), text(row.what()), text(row.why()));
+        text(row.due()),
+        text(row.kind()),
+        text(row.about()),
+        text(row.what()),
+        text(row.why()),
+        text(row.id()));
   }
 
   static Table recalls(MorningView view) {

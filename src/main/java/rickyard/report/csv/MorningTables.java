@@ -16,6 +16,16 @@ public final class MorningTables {
     return List.copyOf(tables);
   }
 
+  /** What people open in a spreadsheet. */
+  public static List<Table> ofBook(MorningView view) {
+    return List.of(
+        LotTables.lots(view),
+        HorseTables.horses(view),
+        HorseTables.diets(view),
+        ArrivalTables.questions(view),
+        LotTables.followUps(view));
+  }
+
   private static List<Table> ofToday(MorningView view, CoOpView coOp) {
     return List.of(
         ArrivalTables.outcomes(view),
