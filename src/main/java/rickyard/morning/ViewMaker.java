@@ -3,7 +3,6 @@ package rickyard.morning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -14,13 +13,9 @@ import rickyard.core.forage.Question;
 import rickyard.core.forage.Reopened;
 import rickyard.core.judgement.Caution;
 import rickyard.core.judgement.DecisionRule;
-import rickyard.core.nutrition.Horse;
 import rickyard.registers.BadRow;
-import rickyard.registers.Client;
 import rickyard.registers.Office;
-import rickyard.report.view.ClientFacts;
 import rickyard.report.view.Counts;
-import rickyard.report.view.HorseFacts;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.OutcomeRow;
@@ -60,6 +55,7 @@ final class ViewMaker {
   }
 
   MorningView view() {
+    RegisterFacts registers = new RegisterFacts(inputs);
     List<OutcomeRow> outcomes = new OutcomeRows(morning, places).rows();
     List<LotRow> lots = new LotRows(inputs, morning, judged, places).rows();
     List<QuestionRow> questions = questions();
@@ -78,8 +74,8 @@ final class ViewMaker {
         notes(),
         DecisionRule.words(),
         tables(),
-        horseFacts(),
-        clientFacts(),
+        registers.horses(),
+        registers.clients(),
         counts(outcomes, lots),
         memory.diets().isEmpty() && memory.lots().isEmpty(),
         new SeasonLots(inputs, morning, judged).view(),
@@ -201,46 +197,6 @@ final class ViewMaker {
     }
     used.sort(Comparator.comparing(TableRowUsed::name));
     return used;
-  }
-
-  private SortedMap<String, HorseFacts> horseFacts() {
-    SortedMap<String, HorseFacts> facts = new TreeMap<>();
-    office
-        .horses()
-        .forEach(
-            (id, h) ->
-                facts.put(
-                    id,
-                    new HorseFacts(
-                        id,
-                        h.name(),
-                        h.type().code(),
-                        h.status().code(),
-                        h.bodyWeightKg(),
-                        h.weightBy().code(),
-                        h.bodyCondition().isPresent()
-                            ? Double.valueOf(h.bodyCondition().getAsDouble())
-                            : null,
-                        conditions(h))));
-    return facts;
-  }
-
-  /** The conditions with what the table of conditions says of them. */
-  private String conditions(Horse horse) {
-    List<String> notes = inputs.tables().judgement().conditions().of(horse.conditions()).notes();
-    String named = String.join(", ", horse.conditions());
-    return notes.isEmpty() ? named : named + " (" + String.join("; ", notes) + ")";
-  }
-
-  private SortedMap<String, ClientFacts> clientFacts() {
-    SortedMap<String, ClientFacts> facts = new TreeMap<>();
-    for (Map.Entry<String, Client> entry : office.clients().entrySet()) {
-      Client c = entry.getValue();
-      facts.put(
-          entry.getKey(),
-          new ClientFacts(c.id(), c.name(), c.phone(), c.email(), c.adviser(), c.units()));
-    }
-    return facts;
   }
 
   private Counts counts(List<OutcomeRow> outcomes, List<LotRow> lots) {

@@ -44,11 +44,15 @@ final class LotTables {
   }
 
   static Table lots(MorningView view) {
+    return lots(view.lots());
+  }
+
+  static Table lots(List<LotRow> lots) {
     return Table.of(
         "lots.csv",
         "lot,holder,material,cutting,stock_kg,nsc_wsc,nsc_esc,starch,suits,not_for,undecided,"
             + "reason",
-        view.lots(),
+        lots,
         LotTables::row);
   }
 

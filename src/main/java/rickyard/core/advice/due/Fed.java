@@ -22,9 +22,9 @@ final class Fed {
     this.byItem = byItem;
   }
 
-  static Fed of(FollowUpContext context) {
+  static Fed of(List<HorseAdvice> all) {
     SortedMap<String, List<Meal>> byItem = new TreeMap<>();
-    for (HorseAdvice advice : context.advice()) {
+    for (HorseAdvice advice : all) {
       @Nullable DietSummary diet = advice.after();
       if (diet != null) {
         for (PortionLine line : diet.portions()) {

@@ -10,9 +10,9 @@ public final class FollowUps {
   /** Everything that is due or falls due within the days that are looked ahead. */
   public static List<FollowUp> of(FollowUpContext context) {
     List<FollowUp> found = new ArrayList<>();
-    Fed fed = Fed.of(context);
+    Fed fed = Fed.of(context.advice());
     found.addAll(RetestsDue.of(context, fed));
-    found.addAll(StocksDue.of(context, fed));
+    found.addAll(StocksDue.of(context));
     found.addAll(WeightsDue.of(context));
     found.addAll(ShelfLivesDue.of(context, fed));
     found.addAll(RechecksDue.of(context));

@@ -8,7 +8,8 @@ import rickyard.core.forage.Lot;
 import rickyard.core.nutrition.Delivery;
 
 /**
- * Hay of one lot that one client still has.
+ * Hay of one lot that one client still has: what it holds of the lot and what was delivered to it,
+ * less what its horses ate since that was opened. Where a register says no amount, nothing is known.
  *
  * @param kg as fed
  * @param lastDay last day on which the horses that eat it get all of theirs
@@ -17,17 +18,17 @@ public record HayLeft(double kg, LocalDate lastDay) {
   /** Hay that lasts longer than this many days lasts for good. */
   private static final long FOR_GOOD_DAYS = 3660;
 
+  /** Days from a day on, that day and the last one counted; none if it has run out before. */
+  public long daysFrom(LocalDate day) {
+    return Math.max(0, ChronoUnit.DAYS.between(day, lastDay) + 1);
+  }
+
   /**
    * What is left, where the registers say how much there was.
    *
    * @param kgPerDay that the client's horses eat of it, as fed, above 0
    */
-  static Optional<HayLeft> of(FollowUpContext context, Lot lot, String client, double kgPerDay) {
-    return of(context.deliveries(), lot, client, kgPerDay, context.asOf());
-  }
-
-  /** The same from the registers alone. */
-  public static Optional<HayLeft> of(
+  static Optional<HayLeft> of(
       List<Delivery> deliveries, Lot lot, String client, double kgPerDay, LocalDate asOf) {
     List<Delivery> there =
         deliveries.stream()
@@ -49,7 +50,7 @@ public record HayLeft(double kg, LocalDate lastDay) {
     long days = (long) Math.floor(kg / kgPerDay);
     return days > FOR_GOOD_DAYS
         ? Optional.empty()
-        : Optional.of(new HayLeft(kg, start.plusDays(days)));
+        : Optional.of(new HayLeft(kg, start.plusDays(days - 1)));
   }
 
   /** Hay that none is open of lasts from the day on which it will be opened. */

@@ -1,22 +1,12 @@
 package rickyard.core.advice.due;
 
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import rickyard.core.forage.Lot;
 import rickyard.core.nutrition.Delivery;
 
 /**
  * Hay that runs out, counted back by the days of a changeover: the last day on which a change to
  * other hay can still be begun in steps.
- *
- * <p>A client's hay is what it holds of the lot and what was delivered to it, less what its horses
- * ate since that was opened. Where a register says no amount, nothing is counted.
  */
 final class StocksDue {
   private final FollowUpContext context;
@@ -25,61 +15,61 @@ final class StocksDue {
     this.context = context;
   }
 
-  static List<FollowUp> of(FollowUpContext context, Fed fed) {
+  static List<FollowUp> of(FollowUpContext context) {
     StocksDue due = new StocksDue(context);
-    List<FollowUp> found = new ArrayList<>();
-    for (Lot lot : context.lots().values()) {
-      SortedMap<String, List<Fed.Meal>> clients = new TreeMap<>();
-      fed.of(lot.id())
-          .forEach(m -> clients.computeIfAbsent(m.client(), c -> new ArrayList<>()).add(m));
-      clients.forEach((client, meals) -> due.stock(lot, client, meals).ifPresent(found::add));
-    }
-    return found;
+    return HayStore.of(context.advice(), context.lots(), context.deliveries(), context.asOf())
+        .stream()
+        .map(due::due)
+        .filter(f -> context.isNear(f.due()))
+        .toList();
   }
 
-  private Optional<FollowUp> stock(Lot lot, String client, List<Fed.Meal> meals) {
-    return HayLeft.of(context, lot, client, Fed.kgPerDay(meals))
-        .map(left -> due(lot, client, meals, left))
-        .filter(f -> context.isNear(f.due()));
-  }
-
-  private FollowUp due(Lot lot, String client, List<Fed.Meal> meals, HayLeft left) {
+  private FollowUp due(HayStore store) {
     int days =
-        meals.stream()
-            .map(m -> context.findHorse(m.horse()))
+        store.horses().stream()
+            .map(context::findHorse)
             .flatMap(Optional::stream)
             .mapToInt(h -> context.remedy().changeoverDaysFor(h.conditions()))
             .max()
             .orElse(0);
-    LocalDate begin = left.lastDay().minusDays(days);
+    HayLeft left = store.left();
+    // The last day of the steps is the last day of the old hay.
     return FollowUp.of(
-        begin,
+        left.lastDay().minusDays(Math.max(0, days - 1)),
         FollowUpKind.STOCK,
-        lot.id(),
-        client + ": get more of it, or begin the change to other hay",
-        Math.round(left.kg())
-            + " kg left for "
-            + Fed.names(meals)
+        store.lot(),
+        store.client() + ": get more of it, or begin the change to other hay",
+        amount(store)
+            + " left for "
+            + String.join(", ", store.horses())
             + ", enough until "
             + left.lastDay()
             + "; a changeover takes "
             + days
             + " days"
-            + tooLate(left.lastDay(), days)
-            + next(lot, client)
-            + more(lot, client));
+            + tooLate(left, days)
+            + next(store)
+            + more(store));
   }
 
-  private String tooLate(LocalDate last, int days) {
-    long there = ChronoUnit.DAYS.between(context.asOf(), last);
-    return there >= days ? "" : "; only " + Math.max(0, there) + " are left for it";
+  /** Without a veterinary plan nothing is written from which a ration could be worked out. */
+  private String amount(HayStore store) {
+    boolean isWithheld =
+        context.advice().stream()
+            .anyMatch(a -> a.vetFirst() && store.horses().contains(a.horse()));
+    return isWithheld ? "hay" : Math.round(store.left().kg()) + " kg";
+  }
+
+  private String tooLate(HayLeft left, int days) {
+    long there = left.daysFrom(context.asOf());
+    return there >= days ? "" : "; only " + there + " are left for it";
   }
 
   /** Hay that is there already to take the lot's place. */
-  private String next(Lot lot, String client) {
+  private String next(HayStore store) {
     return context.deliveries().stream()
-        .filter(d -> d.clientId().equals(client) && d.finishedOn().isEmpty())
-        .filter(d -> d.replaces().filter(lot.id()::equals).isPresent())
+        .filter(d -> d.clientId().equals(store.client()) && d.finishedOn().isEmpty())
+        .filter(d -> d.replaces().filter(store.lot()::equals).isPresent())
         .map(Delivery::lotId)
         .sorted()
         .findFirst()
@@ -88,10 +78,11 @@ final class StocksDue {
   }
 
   /** Only what can be bought: the stock of a lot that is for sale is there for everybody. */
-  private static String more(Lot lot, String client) {
-    OptionalDouble stock = lot.stockKg();
-    return lot.forSale() && !lot.holder().equals(client) && stock.isPresent()
-        ? "; " + Math.round(stock.getAsDouble()) + " kg of it are for sale"
-        : "";
+  private String more(HayStore store) {
+    return Optional.ofNullable(context.lots().get(store.lot()))
+        .filter(lot -> lot.forSale() && !lot.holder().equals(store.client()))
+        .filter(lot -> lot.stockKg().isPresent())
+        .map(lot -> "; " + Math.round(lot.stockKg().orElse(0)) + " kg of it are for sale")
+        .orElse("");
   }
 }
