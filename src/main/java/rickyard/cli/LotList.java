@@ -12,7 +12,6 @@ import rickyard.report.view.LotRow;
 
 /** Lots by suitability, in 80 columns and as the table that a morning writes. */
 final class LotList {
-  private static final String FORMAT = "%-14s %-12s %9s %7s  %s";
   private static final int STANDS = 14 + 1 + 12 + 1 + 9 + 1 + 7 + 2;
 
   private LotList() {}
@@ -63,7 +62,7 @@ final class LotList {
     lines.add(
         String.format(
                 Locale.ROOT,
-                FORMAT,
+                "%-14s %-12s %9s %7s  %s",
                 Wrapped.cut(lot, 14),
                 Wrapped.cut(material, 12),
                 nsc,

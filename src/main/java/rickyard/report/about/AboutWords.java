@@ -74,7 +74,7 @@ final class AboutWords {
   static @Nullable Double days(List<Hay> hay) {
     return hay.isEmpty()
         ? null
-        : Double.valueOf(hay.stream().mapToLong(Hay::days).min().orElse(0));
+        : Double.valueOf((double) hay.stream().mapToLong(Hay::days).min().orElse(0));
   }
 
   void due(List<Line> lines, String about) {
