@@ -55,7 +55,14 @@ final class RegisterFacts {
       Client c = entry.getValue();
       facts.put(
           entry.getKey(),
-          new ClientFacts(c.id(), c.name(), c.phone(), c.email(), c.adviser(), c.units()));
+          new ClientFacts(
+              c.id(),
+              c.name(),
+              c.phone(),
+              c.email(),
+              c.adviser(),
+              c.units(),
+              office.adviserName(c.adviser())));
     }
     return facts;
   }

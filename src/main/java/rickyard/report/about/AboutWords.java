@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.forage.Decision;
 import rickyard.report.about.AboutCard.Line;
-import rickyard.report.text.Harmless;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.ClientFacts;
@@ -25,7 +25,7 @@ final class AboutWords {
   }
 
   static void add(List<Line> lines, String label, String words) {
-    String line = Harmless.line(words);
+    String line = Plain.line(words);
     if (!line.isEmpty()) {
       lines.add(new Line(label, line));
     }

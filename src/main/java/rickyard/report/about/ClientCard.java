@@ -36,7 +36,7 @@ final class ClientCard {
             .toList();
     List<Line> lines = new ArrayList<>();
     AboutWords.add(lines, "mail", client.email());
-    AboutWords.add(lines, "adviser", client.adviser());
+    AboutWords.add(lines, "adviser", client.adviserName());
     own.stream()
         .limit(MOST_HORSES)
         .forEach(a -> AboutWords.add(lines, Harmless.line(words.name(a.horse())), standing(a)));

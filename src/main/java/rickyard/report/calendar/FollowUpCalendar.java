@@ -20,6 +20,7 @@ import rickyard.report.text.Harmless;
 import rickyard.report.text.Words;
 import rickyard.report.view.FollowUpRow;
 import rickyard.report.view.MorningView;
+import rickyard.report.text.Plain;
 
 /**
  * follow-ups.ics: an entry for the whole day for each row of follow-ups.csv. An entry keeps its UID
@@ -86,13 +87,13 @@ public final class FollowUpCalendar {
       lines.add("Due since " + due + ".");
     }
     if (!row.why().isBlank()) {
-      lines.add(Harmless.sentence(row.why()));
+      lines.add(Plain.sentence(row.why()));
     }
     callers.find(row.about()).ifPresent(lines::add);
     return String.join("\n", lines);
   }
 
   private static String text(String raw) {
-    return Harmless.line(raw);
+    return Plain.line(raw);
   }
 }

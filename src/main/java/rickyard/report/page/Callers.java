@@ -12,6 +12,7 @@ import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.ClientFacts;
 import rickyard.report.view.MorningView;
+import rickyard.report.text.Plain;
 
 /** Whom to call: one call a client, the most urgent first. */
 public final class Callers {
@@ -67,7 +68,7 @@ public final class Callers {
         Names.client(view, client),
         phone.isEmpty() ? "no number in the register" : phone,
         dial(phone),
-        Harmless.line(facts.adviser()),
+        Harmless.line(facts.adviserName()),
         items);
   }
 
@@ -76,8 +77,8 @@ public final class Callers {
         anchors.horse(horse.horse()),
         Names.horse(view, horse.horse()),
         horse.priority() == Priority.CALL_NOW ? "now" : "today",
-        Harmless.sentence(horse.say()),
-        Harmless.sentence(horse.reason()),
+        Plain.sentence(horse.say()),
+        Plain.sentence(horse.reason()),
         figure(horse),
         register(view, horse));
   }

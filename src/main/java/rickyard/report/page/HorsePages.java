@@ -13,6 +13,7 @@ import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.MorningView;
+import rickyard.report.text.Plain;
 
 /** The horses, by how soon a person must hear of them; each with its diet before and after. */
 public final class HorsePages {
@@ -72,19 +73,19 @@ public final class HorsePages {
         standing(after),
         facts(view.horseFacts().get(horse.horse()), mass, horse.vetFirst()),
         horse.groups().isEmpty() ? "none" : Words.all("group", horse.groups()),
-        Harmless.sentence(horse.reason()),
-        Harmless.sentence(horse.say()),
+        Plain.sentence(horse.reason()),
+        Plain.sentence(horse.say()),
         horse.vetFirst(),
-        horse.problems().stream().map(Harmless::sentence).toList(),
+        horse.problems().stream().map(Plain::sentence).toList(),
         horse.questions().stream().map(HorsePages::question).toList(),
-        horse.changes().stream().map(Harmless::sentence).toList(),
+        horse.changes().stream().map(Plain::sentence).toList(),
         DietPages.compared(horse, mass),
         DietPages.limits(horse, name, anchors),
         DietPages.portions(horse, mass),
         DietPages.needs(horse),
         after == null
             ? List.of()
-            : after.notes().stream().map(n -> Harmless.sentence(n.words())).toList(),
+            : after.notes().stream().map(n -> Plain.sentence(n.words())).toList(),
         ProposalPages.of(horse, mass));
   }
 

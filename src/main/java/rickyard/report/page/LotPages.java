@@ -15,6 +15,7 @@ import rickyard.report.view.AnalysisRow;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.VerdictRow;
+import rickyard.report.text.Plain;
 
 /** The lots, in the order of their suitability, each with its pictures and where they came from. */
 public final class LotPages {
@@ -84,14 +85,14 @@ public final class LotPages {
         Words.all("group", lot.suits()),
         Words.all("group", lot.notFor()),
         Words.all("group", lot.undecided()),
-        Harmless.sentence(lot.reason()),
-        String.join("; ", lot.assumptions().stream().map(Harmless::line).toList()),
+        Plain.sentence(lot.reason()),
+        String.join("; ", lot.assumptions().stream().map(Plain::line).toList()),
         blocks(lot, true, anchors),
         lot.verdicts().stream().filter(LotPages::decides).map(LotPages::reason).toList(),
         blocks(lot, false, anchors),
         rows.stream().map(LotPages::figure).toList(),
-        lot.notes().stream().map(Harmless::line).toList(),
-        lot.accounts().stream().map(Harmless::line).toList());
+        lot.notes().stream().map(Plain::line).toList(),
+        lot.accounts().stream().map(Plain::line).toList());
   }
 
   private static String about(MorningView view, LotRow lot, Mass mass) {
@@ -155,7 +156,7 @@ public final class LotPages {
             + Shown.number(Double.valueOf(row.limit()))
             + " "
             + Words.of("unit", row.unit()),
-        Harmless.sentence(row.reason()),
+        Plain.sentence(row.reason()),
         "accepted chance of being wrong "
             + risk
             + ", weight: "
@@ -165,12 +166,12 @@ public final class LotPages {
   private static Figure figure(AnalysisRow row) {
     String unit = row.unit() + " " + Words.of("basis", row.basis());
     return new Figure(
-        Harmless.line(row.analyte()),
+        Words.of("nutrient", row.analyte()),
         Shown.withUncertainty(row.value(), row.u()) + " " + Harmless.line(unit),
         Harmless.line(row.raw() + " " + row.rawUnit() + " " + row.rawBasis()),
         place(row),
         Words.of("origin", row.origin()),
-        Harmless.line(row.state()));
+        Plain.line(row.state()));
   }
 
   private static String place(AnalysisRow row) {
