@@ -26,7 +26,11 @@ public final class Callers {
       String say,
       String why,
       String figure,
-      String register) {}
+      String register,
+      Told told) {}
+
+  /** What a row of decisions.csv holds once the client is told; a person adds name and words. */
+  public record Told(String date, String about, String verdict) {}
 
   /** A call to one client. */
   public record Call(String client, String phone, String dial, String adviser, List<Item> items) {}
@@ -80,14 +84,22 @@ public final class Callers {
         Plain.sentence(horse.say()),
         Plain.sentence(horse.reason()),
         figure(horse),
-        register(view, horse));
+        register(view, horse),
+        told(view, horse));
   }
 
   /** The row that says to the next morning what this client was told. */
   private static String register(MorningView view, HorseAdvice horse) {
+    Told told = told(view, horse);
+    return told.date() + "," + told.about() + ",told," + told.verdict() + ",,YOUR NAME,";
+  }
+
+  private static Told told(MorningView view, HorseAdvice horse) {
     var diet = horse.after();
-    String verdict = diet == null ? "" : diet.verdict();
-    return Harmless.line(view.asOf() + "," + horse.horse() + ",told," + verdict + ",,YOUR NAME,");
+    return new Told(
+        view.asOf().toString(),
+        Harmless.line(horse.horse()),
+        diet == null ? "" : diet.verdict());
   }
 
   /** The figure behind the call; empty where no limit gives one. */

@@ -1,5 +1,6 @@
 package rickyard.report.page;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,7 @@ import rickyard.report.text.Words;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.MorningView;
 import rickyard.report.text.Plain;
+import rickyard.report.text.PlainNumber;
 
 /** The horses, by how soon a person must hear of them; each with its diet before and after. */
 public final class HorsePages {
@@ -40,7 +42,8 @@ public final class HorsePages {
       List<DietPages.Portion> portions,
       List<DietPages.Need> needs,
       List<String> notes,
-      List<ProposalPages.Entry> proposals) {}
+      List<ProposalPages.Entry> proposals,
+      String chance) {}
 
   private HorsePages() {}
 
@@ -86,7 +89,8 @@ public final class HorsePages {
         after == null
             ? List.of()
             : after.notes().stream().map(n -> Plain.sentence(n.words())).toList(),
-        ProposalPages.of(horse, mass));
+        ProposalPages.of(horse, mass),
+        chance(after));
   }
 
   private static String question(HorseQuestion open) {
@@ -94,6 +98,14 @@ public final class HorsePages {
         open.choices().isEmpty() ? "" : " Choices: " + String.join(" or ", open.choices()) + ".";
     return Harmless.line(
         open.question() + " " + open.why() + choices + " Answer under " + open.id() + ".");
+  }
+
+  /** For sorting: the chance of being over the worst-placed limit, empty where there is none. */
+  private static String chance(@Nullable DietSummary diet) {
+    var worst = diet == null ? null : diet.worst();
+    return PlainNumber.find(worst == null ? null : worst.pOver())
+        .map(BigDecimal::toPlainString)
+        .orElse("");
   }
 
   /** The figure behind the verdict, for the closed line. */

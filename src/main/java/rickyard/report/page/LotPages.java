@@ -1,5 +1,6 @@
 package rickyard.report.page;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
 import rickyard.report.text.Shown;
@@ -16,6 +18,7 @@ import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.VerdictRow;
 import rickyard.report.text.Plain;
+import rickyard.report.text.PlainNumber;
 
 /** The lots, in the order of their suitability, each with its pictures and where they came from. */
 public final class LotPages {
@@ -41,7 +44,9 @@ public final class LotPages {
       List<Blocks.Block> others,
       List<Figure> figures,
       List<String> notes,
-      List<String> accounts) {}
+      List<String> accounts,
+      String nsc,
+      String stock) {}
 
   private LotPages() {}
 
@@ -92,7 +97,14 @@ public final class LotPages {
         blocks(lot, false, anchors),
         rows.stream().map(LotPages::figure).toList(),
         lot.notes().stream().map(Plain::line).toList(),
-        lot.accounts().stream().map(Plain::line).toList());
+        lot.accounts().stream().map(Plain::line).toList(),
+        plain(lot.nscWsc()),
+        plain(lot.stockKg()));
+  }
+
+  /** For sorting: a number as programs read it, empty where there is none. */
+  private static String plain(@Nullable Double number) {
+    return PlainNumber.find(number).map(BigDecimal::toPlainString).orElse("");
   }
 
   private static String about(MorningView view, LotRow lot, Mass mass) {
