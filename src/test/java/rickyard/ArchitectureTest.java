@@ -139,12 +139,25 @@ class ArchitectureTest {
   static final ArchRule documentsAreParsedInIntake =
       noClasses()
           .that()
-          .resideOutsideOfPackages("rickyard.intake..", "rickyard.report.pdf..")
+          .resideOutsideOfPackages(
+              "rickyard.intake..", "rickyard.report.pdf..", "rickyard.report.book..")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
               "org.apache.tika..", "org.apache.pdfbox..", "org.apache.poi..", "org.dhatim..")
-          .because("bytes become cells behind one seam; report.pdf writes with the same library");
+          .because(
+              "bytes become cells behind one seam; report.pdf and report.book write with the same"
+                  + " libraries");
+
+  @ArchTest
+  static final ArchRule calendarsStayInReportCalendar =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("rickyard.report.calendar..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("biweekly..")
+          .because("it knows the zone of the machine, which no output may");
 
   @ArchTest
   static final ArchRule printingStaysInReportPdf =

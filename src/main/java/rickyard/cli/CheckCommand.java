@@ -21,6 +21,8 @@ import rickyard.morning.OfficeFolders;
 final class CheckCommand implements Callable<Integer> {
   @Mixin private final FolderOptions folders = new FolderOptions();
 
+  @Mixin private final Shape shape = new Shape();
+
   @Option(
       names = "--as-of",
       paramLabel = "YYYY-MM-DD",
@@ -34,12 +36,12 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    shape.check(spec);
     OfficeFolders where = folders.folders(null);
     where.checkRegisters();
     OfficeCheck.Result result =
         OfficeCheck.of(where, asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf);
-    result.lines().forEach(spec.commandLine().getOut()::println);
-    spec.commandLine().getOut().flush();
+    shape.print(spec, ProblemList.table(result), () -> ProblemList.of(result));
     return result.isClean() ? Rickyard.DONE : Rickyard.USAGE;
   }
 }

@@ -59,8 +59,9 @@ final class MorningCommand implements Callable<Integer> {
       names = "--outputs",
       paramLabel = "LIST",
       split = ",",
-      description = "Which outputs: data, page, pdf, sheets, letters (default all).",
-      defaultValue = "data,page,pdf,sheets,letters")
+      description =
+          "Which outputs: data, page, pdf, sheets, letters, calendar, xlsx (default all).",
+      defaultValue = "data,page,pdf,sheets,letters,calendar,xlsx")
   private List<String> outputs = OUTPUTS;
 
   @Option(

@@ -1,17 +1,13 @@
 package rickyard.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import rickyard.morning.OpenQuestion;
-import rickyard.report.csv.CsvOut;
 import rickyard.report.csv.Field;
 import rickyard.report.csv.Table;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 
 /** The open questions as a table for eyes, as CSV and as JSON. */
 final class QuestionList {
@@ -64,7 +60,7 @@ final class QuestionList {
               Field.text(q.why())));
     }
     Table table = new Table("questions.csv", COLUMNS, rows);
-    return new String(CsvOut.bytes(table), StandardCharsets.UTF_8);
+    return Shape.csv(table);
   }
 
   static String json(List<OpenQuestion> questions) {
@@ -83,10 +79,6 @@ final class QuestionList {
       one.put("seen", q.seen());
       all.add(one);
     }
-    return JsonMapper.builder()
-            .enable(SerializationFeature.INDENT_OUTPUT)
-            .build()
-            .writeValueAsString(all)
-        + "\n";
+    return Shape.json(all);
   }
 }

@@ -27,8 +27,10 @@ import rickyard.tables.UnusableTablesException;
       SortCommand.class,
       ShareCommand.class,
       TraceCommand.class,
+      AboutCommand.class,
       SettleCommand.class,
-      RebuildCommand.class
+      RebuildCommand.class,
+      CompletionCommand.class
     },
     footer = {
       "",

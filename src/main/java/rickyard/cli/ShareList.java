@@ -1,14 +1,10 @@
 package rickyard.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import rickyard.report.csv.CsvOut;
-import rickyard.report.csv.Field;
 import rickyard.report.csv.ShareTables;
 import rickyard.report.csv.Table;
 import rickyard.report.text.Harmless;
@@ -18,9 +14,6 @@ import rickyard.report.view.CoOpView;
 import rickyard.report.view.RetestRow;
 import rickyard.report.view.ShareRow;
 import rickyard.report.view.ShortageRow;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 
 /** A sharing as a table for eyes, as CSV and as JSON. */
 final class ShareList {
@@ -111,34 +104,15 @@ final class ShareList {
           case SHORTAGE -> ShareTables.shortage(view);
           case RETESTS -> ShareTables.ranked(view);
         };
-    return new String(CsvOut.bytes(table), StandardCharsets.UTF_8);
+    return Shape.csv(table);
   }
 
   static String json(CoOpView view) {
     Map<String, Object> all = new LinkedHashMap<>();
-    all.put("share", rows(ShareTables.share(view)));
-    all.put("shortage", rows(ShareTables.shortage(view)));
-    all.put("retests", rows(ShareTables.ranked(view)));
+    all.put("share", Shape.rows(ShareTables.share(view)));
+    all.put("shortage", Shape.rows(ShareTables.shortage(view)));
+    all.put("retests", Shape.rows(ShareTables.ranked(view)));
     all.put("notes", view.notes().stream().map(Harmless::line).toList());
-    return JsonMapper.builder()
-            .enable(SerializationFeature.INDENT_OUTPUT)
-            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-            .build()
-            .writeValueAsString(all)
-        + "\n";
-  }
-
-  private static List<Map<String, Optional<Object>>> rows(Table table) {
-    List<Map<String, Optional<Object>>> rows = new ArrayList<>();
-    for (List<Field> fields : table.rows()) {
-      Map<String, Optional<Object>> row = new LinkedHashMap<>();
-      for (int i = 0; i < fields.size(); i++) {
-        row.put(
-            table.columns().get(i),
-            fields.get(i).<Optional<Object>>fold(Optional::of, n -> n.map(x -> x)));
-      }
-      rows.add(row);
-    }
-    return rows;
+    return Shape.json(all);
   }
 }

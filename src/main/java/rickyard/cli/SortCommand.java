@@ -2,6 +2,7 @@ package rickyard.cli;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -11,15 +12,24 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rickyard.morning.OfficeSort;
+import rickyard.report.view.LotRow;
 
 /** Sorts lots by suitability. */
 @Command(
     name = "sort",
     description = "Lots by suitability as the only forage; needs reports only.",
     mixinStandardHelpOptions = true,
-    footer = {"", "Examples:", "  rickyard sort my-office", "  rickyard sort my-office --for ID"})
+    footer = {
+      "",
+      "Examples:",
+      "  rickyard sort my-office",
+      "  rickyard sort my-office --for ID",
+      "  rickyard sort my-office --for ID --csv"
+    })
 final class SortCommand implements Callable<Integer> {
   @Mixin private final FolderOptions folders = new FolderOptions();
+
+  @Mixin private final Shape shape = new Shape();
 
   @Option(names = "--for", paramLabel = "GROUP", description = "How lots stand for one group.")
   private @Nullable String group;
@@ -34,14 +44,13 @@ final class SortCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    shape.check(spec);
     LocalDate day = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
-    OfficeSort.of(
-            folders.folders(null),
-            day,
-            Optional.ofNullable(group),
-            ConsoleProgress.aside(spec.commandLine().getErr()))
-        .forEach(spec.commandLine().getOut()::println);
-    spec.commandLine().getOut().flush();
+    Optional<String> asked = Optional.ofNullable(group);
+    List<LotRow> rows =
+        OfficeSort.of(
+            folders.folders(null), day, asked, ConsoleProgress.aside(spec.commandLine().getErr()));
+    shape.print(spec, LotList.table(rows, asked), () -> LotList.of(rows, asked));
     return Rickyard.DONE;
   }
 }

@@ -2,6 +2,7 @@ package rickyard.cli;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +28,8 @@ import rickyard.morning.OfficeTrace;
 final class TraceCommand implements Callable<Integer> {
   @Mixin private final FolderOptions folders = new FolderOptions();
 
+  @Mixin private final Shape shape = new Shape();
+
   @Parameters(index = "1", paramLabel = "LOT|HORSE", description = "A lot, feed or horse id.")
   @SuppressWarnings("NullAway.Init") // picocli refuses a call without it
   private String name;
@@ -48,15 +51,16 @@ final class TraceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    shape.check(spec);
     LocalDate day = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
-    OfficeTrace.of(
+    List<String> trace =
+        OfficeTrace.of(
             folders.folders(null),
             day,
             name,
             Optional.ofNullable(quantity),
-            ConsoleProgress.aside(spec.commandLine().getErr()))
-        .forEach(spec.commandLine().getOut()::println);
-    spec.commandLine().getOut().flush();
+            ConsoleProgress.aside(spec.commandLine().getErr()));
+    shape.print(spec, TraceList.table(name, trace), () -> TraceList.of(trace));
     return Rickyard.DONE;
   }
 }

@@ -28,6 +28,22 @@ final class Wrapped {
     return lines;
   }
 
+  /** The lines of a column that starts elsewhere; a word that is wider alone is cut. */
+  static List<String> column(String text, int width) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.replaceAll("\\p{Cntrl}", " ").strip().split(" +", -1)) {
+      String fitting = cut(word, width);
+      if (line.length() > 0 && line.length() + 1 + fitting.length() > width) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.length() == 0 ? "" : " ").append(fitting);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
   /** A text cut to a column's width. */
   static String cut(String text, int width) {
     String plain = text.replaceAll("\\p{Cntrl}", " ");

@@ -26,8 +26,6 @@ import rickyard.tables.JudgementTables;
 
 /** Lots with their verdicts, sorted by suitability as the only forage. */
 final class LotRows {
-  static final String PROVISIONAL = "in no register yet: a provisional lot";
-
   private static final Comparator<LotRow> BY_SUITABILITY =
       Comparator.<LotRow>comparingInt(r -> r.notFor().size())
           .thenComparingInt(r -> -r.suits().size())
@@ -147,7 +145,7 @@ final class LotRows {
                     + ")")
         .forEach(found::add);
     if (entry.provisional()) {
-      found.add(PROVISIONAL);
+      found.add(LotRow.PROVISIONAL);
     }
     return found;
   }

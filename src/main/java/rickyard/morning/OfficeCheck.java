@@ -15,12 +15,19 @@ public final class OfficeCheck {
   /**
    * What was found.
    *
-   * @param lines one sentence each, errors first
-   * @param isClean whether there are no errors; warnings do not count
+   * @param errors what has to be mended, what stops a morning first
+   * @param notes what is only noticed
+   * @param counts what could be read, in words
    */
-  public record Result(List<String> lines, boolean isClean) {
+  public record Result(List<TableProblem> errors, List<TableProblem> notes, String counts) {
     public Result {
-      lines = List.copyOf(lines);
+      errors = List.copyOf(errors);
+      notes = List.copyOf(notes);
+    }
+
+    /** Whether there are no errors; notes do not count. */
+    public boolean isClean() {
+      return errors.isEmpty();
     }
   }
 
@@ -32,21 +39,14 @@ public final class OfficeCheck {
   public static Result of(OfficeFolders folders, LocalDate asOf) {
     Tables tables = Tables.load(folders.officeConfig());
     Loaded loaded = Inputs.registers(folders, asOf, Optional.empty(), tables);
-    List<String> lines = new ArrayList<>();
-    loaded.fatal().stream().map(TableProblem::message).forEach(lines::add);
-    loaded.badRows().stream().map(BadRow::message).distinct().forEach(lines::add);
-    boolean isClean = lines.isEmpty();
-    loaded.warnings().stream().map(w -> "note: " + w.message()).forEach(lines::add);
-    lines.add(
-        isClean
-            ? "Registers and config can be used: "
-                + Words.count(loaded.office().horses().size(), "horse")
-                + ", "
-                + Words.count(loaded.office().lots().size(), "lot")
-                + ", "
-                + Words.count(loaded.office().feeds().size(), "feed")
-                + "."
-            : "Mend these rows; a morning still runs where only single rows are bad.");
-    return new Result(lines, isClean);
+    List<TableProblem> errors = new ArrayList<>(loaded.fatal());
+    loaded.badRows().stream().map(BadRow::problem).forEach(errors::add);
+    String counts =
+        Words.count(loaded.office().horses().size(), "horse")
+            + ", "
+            + Words.count(loaded.office().lots().size(), "lot")
+            + ", "
+            + Words.count(loaded.office().feeds().size(), "feed");
+    return new Result(errors.stream().distinct().toList(), loaded.warnings(), counts);
   }
 }

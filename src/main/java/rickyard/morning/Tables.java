@@ -12,6 +12,7 @@ import rickyard.core.forage.AnalyteCode;
 import rickyard.intake.interpret.AnalyteRule;
 import rickyard.intake.interpret.Dictionary;
 import rickyard.tables.DictionaryTables;
+import rickyard.tables.FollowUpTable;
 import rickyard.tables.JudgementTables;
 import rickyard.tables.NutritionTables;
 import rickyard.tables.RemedyTables;
@@ -34,6 +35,7 @@ import rickyard.tables.UnusableTablesException;
  * @param sampleKinds what reports call a sample
  * @param season from how many tests on something is said of lots over time
  * @param share how a co-op's hay is shared out
+ * @param followUps how long weights and tests hold
  * @param files every table read
  */
 record Tables(
@@ -45,6 +47,7 @@ record Tables(
     SampleKindTable sampleKinds,
     SeasonTable season,
     ShareTable share,
+    FollowUpTable followUps,
     List<TableFile> files) {
 
   Tables {
@@ -79,8 +82,19 @@ record Tables(
     files.add(season.file());
     ShareTable share = ShareTable.load(officeConfig);
     files.add(share.table());
+    FollowUpTable followUps = FollowUpTable.load(officeConfig);
+    files.add(followUps.file());
     return new Tables(
-        dictionary, judgement, uncertainty, nutrition, remedy, kinds, season, share, files);
+        dictionary,
+        judgement,
+        uncertainty,
+        nutrition,
+        remedy,
+        kinds,
+        season,
+        share,
+        followUps,
+        files);
   }
 
   /** The analytes of which analyses hold values. */

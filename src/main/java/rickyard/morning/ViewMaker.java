@@ -3,7 +3,6 @@ package rickyard.morning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -18,9 +17,7 @@ import rickyard.core.judgement.Caution;
 import rickyard.core.judgement.DecisionRule;
 import rickyard.core.nutrition.Horse;
 import rickyard.registers.BadRow;
-import rickyard.registers.Client;
 import rickyard.registers.Office;
-import rickyard.report.view.ClientFacts;
 import rickyard.report.view.Counts;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.LotRow;
@@ -35,7 +32,6 @@ import rickyard.tables.TableProblem;
 
 /** Puts together what is to be shown of a morning. */
 final class ViewMaker {
-
   private final Inputs inputs;
   private final Options options;
   private final Memory memory;
@@ -63,6 +59,7 @@ final class ViewMaker {
   }
 
   MorningView view() {
+    RegisterFacts registers = new RegisterFacts(inputs);
     List<OutcomeRow> outcomes = new OutcomeRows(morning, places).rows();
     List<LotRow> lots = new LotRows(inputs, morning, judged, places).rows();
     List<QuestionRow> questions = questions();
@@ -74,15 +71,15 @@ final class ViewMaker {
         lots,
         horses(),
         questions,
-        new FollowUps(inputs, advice).rows(questions),
+        FollowUpDesk.rows(inputs, judged, advice, lots, questions),
         recalls(),
         changes(),
         inputs.registers().badRows().stream().map(BadRow::message).distinct().toList(),
         notes(),
         DecisionRule.words(),
         tables(),
-        horseFacts(),
-        clientFacts(),
+        registers.horses(),
+        registers.clients(),
         counts(outcomes, lots),
         memory.diets().isEmpty() && memory.lots().isEmpty(),
         new SeasonLots(inputs, morning, judged).view(),
@@ -208,46 +205,6 @@ final class ViewMaker {
     }
     used.sort(Comparator.comparing(TableRowUsed::name));
     return used;
-  }
-
-  private SortedMap<String, HorseFacts> horseFacts() {
-    SortedMap<String, HorseFacts> facts = new TreeMap<>();
-    office
-        .horses()
-        .forEach(
-            (id, h) ->
-                facts.put(
-                    id,
-                    new HorseFacts(
-                        id,
-                        h.name(),
-                        h.type().code(),
-                        h.status().code(),
-                        h.bodyWeightKg(),
-                        h.weightBy().code(),
-                        h.bodyCondition().isPresent()
-                            ? Double.valueOf(h.bodyCondition().getAsDouble())
-                            : null,
-                        conditions(h))));
-    return facts;
-  }
-
-  /** The conditions with what the table of conditions says of them. */
-  private String conditions(Horse horse) {
-    List<String> notes = inputs.tables().judgement().conditions().of(horse.conditions()).notes();
-    String named = String.join(", ", horse.conditions());
-    return notes.isEmpty() ? named : named + " (" + String.join("; ", notes) + ")";
-  }
-
-  private SortedMap<String, ClientFacts> clientFacts() {
-    SortedMap<String, ClientFacts> facts = new TreeMap<>();
-    for (Map.Entry<String, Client> entry : office.clients().entrySet()) {
-      Client c = entry.getValue();
-      facts.put(
-          entry.getKey(),
-          new ClientFacts(c.id(), c.name(), c.phone(), c.email(), c.adviser(), c.units()));
-    }
-    return facts;
   }
 
   private Counts counts(List<OutcomeRow> outcomes, List<LotRow> lots) {

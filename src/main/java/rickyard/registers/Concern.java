@@ -6,6 +6,7 @@ public enum Concern {
   LOT,
   FEED,
   CLIENT,
+  ADVISER,
   ANSWER,
   DECISION
 }

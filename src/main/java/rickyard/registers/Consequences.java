@@ -41,6 +41,7 @@ final class Consequences {
   void of(Register register, RegisterRow row) {
     for (TableProblem problem : row.problems()) {
       switch (register) {
+        case ADVISERS -> bad(Concern.ADVISER, row, "adviser", "", problem);
         case CLIENTS -> bad(Concern.CLIENT, row, "client_id", "client_id", problem);
         case HORSES -> bad(Concern.HORSE, row, "horse_id", "client_id", problem);
         case LOTS -> {

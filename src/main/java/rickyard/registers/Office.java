@@ -31,6 +31,7 @@ import rickyard.core.nutrition.WeighedMeasure;
  * @param answers by question id
  * @param decisions by row of the register, the oldest entry first
  * @param files the register files as found, by name
+ * @param advisers by the name that clients.csv gives them
  */
 public record Office(
     SortedMap<String, Client> clients,
@@ -42,7 +43,8 @@ public record Office(
     List<WeighedMeasure> measures,
     List<Answer> answers,
     List<Decision> decisions,
-    List<RegisterFile> files) {
+    List<RegisterFile> files,
+    SortedMap<String, Adviser> advisers) {
 
   public Office {
     clients = sorted(clients);
@@ -55,6 +57,7 @@ public record Office(
     answers = List.copyOf(answers);
     decisions = List.copyOf(decisions);
     files = List.copyOf(files);
+    advisers = sorted(advisers);
   }
 
   private static <T> SortedMap<String, T> sorted(Map<String, T> map) {
@@ -63,6 +66,11 @@ public record Office(
 
   public Optional<Client> findClient(String clientId) {
     return Optional.ofNullable(clients.get(clientId));
+  }
+
+  /** An adviser as people call it: the name of the register, or what clients.csv says. */
+  public String adviserName(String adviser) {
+    return Optional.ofNullable(advisers.get(adviser.strip())).map(Adviser::name).orElse(adviser);
   }
 
   public Optional<Horse> findHorse(String horseId) {

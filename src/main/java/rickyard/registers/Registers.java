@@ -33,6 +33,7 @@ public final class Registers {
   private static final Map<Register, List<String>> UNIQUE =
       Map.of(
           Register.CLIENTS, List.of("client_id"),
+          Register.ADVISERS, List.of("adviser"),
           Register.HORSES, List.of("horse_id"),
           Register.LOTS, List.of("lot_id"),
           Register.FEEDS, List.of("feed_id", "batch"),
@@ -139,7 +140,8 @@ public final class Registers {
         measures(parsers),
         sorted(all(Register.ANSWERS, parsers::answer), Comparator.comparing(Answer::questionId)),
         sorted(all(Register.DECISIONS, parsers::decision), Comparator.comparing(Decision::row)),
-        sorted(files, Comparator.comparing(RegisterFile::name)));
+        sorted(files, Comparator.comparing(RegisterFile::name)),
+        byId(all(Register.ADVISERS, parsers::adviser), Adviser::id));
   }
 
   private <T> List<T> all(Register register, Function<RegisterRow, Optional<T>> parser) {

@@ -44,6 +44,13 @@ final class RowParsers {
     return good(row, client);
   }
 
+  Optional<Adviser> adviser(RegisterRow row) {
+    Adviser adviser =
+        new Adviser(
+            row.key("adviser"), row.required("name"), row.text("email"), row.text("phone"));
+    return good(row, adviser);
+  }
+
   /** What is no language costs a client nothing but its language: it is warned about. */
   private String language(RegisterRow row) {
     String language = row.text("language").toLowerCase(Locale.ROOT);

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.report.book.SummaryBook;
+import rickyard.report.calendar.FollowUpCalendar;
 import rickyard.report.csv.CsvOut;
 import rickyard.report.csv.MorningTables;
 import rickyard.report.csv.Table;
@@ -35,8 +37,15 @@ public final class Outputs {
   /** Family of summary.pdf. */
   public static final String PDF = "pdf";
 
+  /** Family of follow-ups.ics. */
+  public static final String CALENDAR = "calendar";
+
+  /** Family of summary.xlsx. */
+  public static final String XLSX = "xlsx";
+
   /** All families, as a morning writes them unless it is told otherwise. */
-  public static final List<String> ALL = List.of(DATA, PAGE, PDF, SHEETS, LETTERS);
+  public static final List<String> ALL = 
+      List.of(DATA, PAGE, PDF, SHEETS, LETTERS, CALENDAR, XLSX);
 
   private Outputs() {}
 
@@ -44,7 +53,7 @@ public final class Outputs {
    * The files of the families asked for; families of other writers are left to them.
    *
    * @param families any of {@link #DATA}, {@link #PAGE}, {@link #SHEETS}, {@link #LETTERS}, {@link
-   *     #PDF}
+   *     #PDF}, {@link #CALENDAR}, {@link #XLSX}
    * @return bytes by path relative to the output folder
    */
   public static SortedMap<String, byte[]> of(MorningView view, Set<String> families) {
@@ -89,6 +98,12 @@ public final class Outputs {
         files.put(table.file(), out -> CsvOut.write(table, out));
       }
       files.put("summary.json", out -> SummaryJson.write(shown, coOp, Cautions.all(), out));
+    }
+    if (families.contains(CALENDAR)) {
+      files.put("follow-ups.ics", out -> FollowUpCalendar.write(shown, out));
+    }
+    if (families.contains(XLSX)) {
+      files.put("summary.xlsx", out -> SummaryBook.write(shown, out));
     }
     if (families.contains(PAGE)) {
       files.put("summary.html", OutputFile.of(SummaryPage.bytes(shown, coOp, Cautions.all())));

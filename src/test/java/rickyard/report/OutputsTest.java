@@ -66,7 +66,7 @@ class OutputsTest {
               Map.entry(
                   "questions.csv",
                   "question_id,kind,file,part,about,question,choices,proposed,why"),
-              Map.entry("follow-ups.csv", "due,kind,about,what,why"),
+              Map.entry("follow-ups.csv", "due,kind,about,what,why,id"),
               Map.entry(
                   "share.csv",
                   "horse,lot,kg_per_day,days,kg,verdict,why,client,group,from,fed_now,"
@@ -105,7 +105,7 @@ class OutputsTest {
   @Test
   void familiesNotAskedForAreNotWritten() {
     assertEquals(
-        Set.of("summary.html"), Outputs.of(SampleView.empty(), Set.of("page", "xlsx")).keySet());
+        Set.of("summary.html"), Outputs.of(SampleView.empty(), Set.of("page", "remote")).keySet());
     assertFalse(Outputs.of(SampleView.empty(), Set.of("data")).containsKey("summary.html"));
     assertTrue(Outputs.of(SampleView.empty(), Set.of("sheets")).isEmpty());
   }

@@ -868,13 +868,15 @@ final class SampleView {
             "weight",
             horse(0),
             text.apply("Weigh Bramble."),
-            text.apply("The tape is 14 months old.")),
+            text.apply("The tape is 14 months old."),
+            "f-1"),
         new FollowUpRow(
             "2026-12-01",
             "retest",
             lot(3),
             text.apply("Take 20 cores of L4."),
-            text.apply("Just under the line.")));
+            text.apply("Just under the line."),
+            text.apply("f-2")));
   }
 
   /** A trip of one day with a step before it and one after it. */

@@ -213,7 +213,10 @@ class SummaryPageTest {
   @Test
   void thePageLoadsNothing() {
     String html = html(SampleView.of(24, 12));
-    assertFalse(html.matches("(?is).*(https?:)?//[a-z0-9].*"), "no address of any kind");
+    // a digest in base 64 may hold two slashes
+    assertFalse(
+        html.replaceAll("sha256-[A-Za-z0-9+/=]+", "").matches("(?is).*(https?:)?//[a-z0-9].*"),
+        "no address of any kind");
     Document page = PageText.page(html);
     assertTrue(page.select("script[src], img, iframe, object, embed, form, base").isEmpty());
     assertEquals(1, page.select("script").size());

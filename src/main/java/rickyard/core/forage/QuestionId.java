@@ -6,7 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** Makes the ids of questions from what they are about, never from order or clock. */
-final class QuestionId {
+public final class QuestionId {
   private static final int SHOWN = 12;
 
   private QuestionId() {}
@@ -16,7 +16,7 @@ final class QuestionId {
   }
 
   /** What tells one list of words from every other. */
-  static String digest(String... parts) {
+  public static String digest(String... parts) {
     try {
       byte[] digest =
           MessageDigest.getInstance("SHA-256")

@@ -44,11 +44,15 @@ final class LotTables {
   }
 
   static Table lots(MorningView view) {
+    return lots(view.lots());
+  }
+
+  static Table lots(List<LotRow> lots) {
     return Table.of(
         "lots.csv",
         "lot,holder,material,cutting,stock_kg,nsc_wsc,nsc_esc,starch,suits,not_for,undecided,"
             + "reason",
-        view.lots(),
+        lots,
         LotTables::row);
   }
 
@@ -69,12 +73,18 @@ final class LotTables {
   }
 
   static Table followUps(MorningView view) {
-    return Table.of("follow-ups.csv", "due,kind,about,what,why", view.followUps(), LotTables::row);
+    return Table.of(
+        "follow-ups.csv", "due,kind,about,what,why,id", view.followUps(), LotTables::row);
   }
 
   private static List<Field> row(FollowUpRow row) {
     return List.of(
-        text(row.due()), text(row.kind()), text(row.about()), text(row.what()), text(row.why()));
+        text(row.due()),
+        text(row.kind()),
+        text(row.about()),
+        text(row.what()),
+        text(row.why()),
+        text(row.id()));
   }
 
   static Table recalls(MorningView view) {

@@ -3,6 +3,7 @@ package rickyard.report.csv;
 import java.util.ArrayList;
 import java.util.List;
 import rickyard.report.view.CoOpView;
+import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 
 /** All tables of a morning; a table without rows still has its header. */
@@ -14,6 +15,21 @@ public final class MorningTables {
     List<Table> tables = new ArrayList<>(ofToday(view, coOp));
     tables.addAll(SeasonTables.of(view));
     return List.copyOf(tables);
+  }
+
+  /** lots.csv of these lots. */
+  public static Table lots(List<LotRow> lots) {
+    return LotTables.lots(lots);
+  }
+
+  /** What people open in a spreadsheet. */
+  public static List<Table> ofBook(MorningView view) {
+    return List.of(
+        LotTables.lots(view),
+        HorseTables.horses(view),
+        HorseTables.diets(view),
+        ArrivalTables.questions(view),
+        LotTables.followUps(view));
   }
 
   private static List<Table> ofToday(MorningView view, CoOpView coOp) {

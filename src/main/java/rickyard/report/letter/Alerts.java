@@ -24,6 +24,7 @@ import rickyard.report.view.ClientFacts;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.PaperFacts;
+import rickyard.report.text.Plain;
 
 /** A draft for each adviser with calls to make, in the order to make them. */
 public final class Alerts {
@@ -87,11 +88,19 @@ public final class Alerts {
     return known == null ? "" : known.adviser().strip();
   }
 
+  private String name(String adviser) {
+    return view.clientFacts().values().stream()
+        .filter(c -> c.adviser().strip().equals(adviser))
+        .map(ClientFacts::adviserName)
+        .findFirst()
+        .orElse(adviser);
+  }
+
   private Draft draft(String adviser, Map<String, List<HorseAdvice>> calls) {
     List<AlertPage.Call> shown = new ArrayList<>();
     calls.forEach((client, horses) -> shown.add(call(client, horses)));
     String day = texts.day(view.asOf());
-    String name = Cut.name(adviser, texts.text("alert.nobody"), LONGEST_NAME);
+    String name = Cut.name(name(adviser), texts.text("alert.nobody"), LONGEST_NAME);
     AlertPage page =
         new AlertPage(
             shown.size() == 1
@@ -129,8 +138,8 @@ public final class Alerts {
     return new AlertPage.Item(
         Cut.name(known == null ? "" : known.name(), horse.horse(), LONGEST_NAME),
         texts.text(horse.priority() == Priority.CALL_NOW ? "alert.now" : "alert.today"),
-        Harmless.sentence(horse.say()),
-        Harmless.sentence(horse.reason()),
+        Plain.sentence(horse.say()),
+        Plain.sentence(horse.reason()),
         figure(diet == null ? null : diet.worst()),
         Harmless.line(
             view.asOf() + "," + horse.horse() + ",told," + verdict + ",," + Letters.NOBODY + ","));

@@ -10,6 +10,7 @@ import rickyard.report.text.Words;
 import rickyard.report.view.Counts;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.OutcomeRow;
+import rickyard.report.text.Plain;
 
 /** What arrived and how it was counted. */
 public final class Arrivals {
@@ -49,7 +50,7 @@ public final class Arrivals {
         part,
         String.join(" · ", about),
         Words.of("outcome", row.outcome()),
-        Harmless.sentence(row.reason()),
+        Plain.sentence(row.reason()),
         layout(row, remembers));
   }
 
@@ -57,7 +58,7 @@ public final class Arrivals {
   private static String layout(OutcomeRow row, boolean remembers) {
     String note = row.layoutNote();
     boolean silent = note.isEmpty() || note.equals("known") || (note.equals("new") && !remembers);
-    return silent ? "" : Harmless.sentence("Layout " + row.layout() + ": " + row.layoutNote());
+    return silent ? "" : Plain.sentence("Layout " + row.layout() + ": " + row.layoutNote());
   }
 
   /** The files by outcome, in one sentence. */

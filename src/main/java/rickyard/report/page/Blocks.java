@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import rickyard.report.text.Harmless;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
+import rickyard.report.text.Plain;
 
 /**
  * Verdicts gathered by what was measured: the value is said once, drawn once, and limits that read
@@ -95,7 +95,7 @@ public final class Blocks {
 
   private static List<String> reasons(List<Held> limits) {
     return limits.stream()
-        .map(held -> Harmless.sentence(held.reason()))
+        .map(held -> Plain.sentence(held.reason()))
         .filter(reason -> !reason.isEmpty())
         .distinct()
         .toList();

@@ -12,6 +12,7 @@ import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.ClientFacts;
 import rickyard.report.view.MorningView;
+import rickyard.report.text.Plain;
 
 /** Whom to call: one call a client, the most urgent first. */
 public final class Callers {
@@ -25,7 +26,11 @@ public final class Callers {
       String say,
       String why,
       String figure,
-      String register) {}
+      String register,
+      Told told) {}
+
+  /** What a row of decisions.csv holds once the client is told; a person adds name and words. */
+  public record Told(String date, String about, String verdict) {}
 
   /** A call to one client. */
   public record Call(String client, String phone, String dial, String adviser, List<Item> items) {}
@@ -67,7 +72,7 @@ public final class Callers {
         Names.client(view, client),
         phone.isEmpty() ? "no number in the register" : phone,
         dial(phone),
-        Harmless.line(facts.adviser()),
+        Harmless.line(facts.adviserName()),
         items);
   }
 
@@ -76,17 +81,25 @@ public final class Callers {
         anchors.horse(horse.horse()),
         Names.horse(view, horse.horse()),
         horse.priority() == Priority.CALL_NOW ? "now" : "today",
-        Harmless.sentence(horse.say()),
-        Harmless.sentence(horse.reason()),
+        Plain.sentence(horse.say()),
+        Plain.sentence(horse.reason()),
         figure(horse),
-        register(view, horse));
+        register(view, horse),
+        told(view, horse));
   }
 
   /** The row that says to the next morning what this client was told. */
   private static String register(MorningView view, HorseAdvice horse) {
+    Told told = told(view, horse);
+    return told.date() + "," + told.about() + ",told," + told.verdict() + ",,YOUR NAME,";
+  }
+
+  private static Told told(MorningView view, HorseAdvice horse) {
     var diet = horse.after();
-    String verdict = diet == null ? "" : diet.verdict();
-    return Harmless.line(view.asOf() + "," + horse.horse() + ",told," + verdict + ",,YOUR NAME,");
+    return new Told(
+        view.asOf().toString(),
+        Harmless.line(horse.horse()),
+        diet == null ? "" : diet.verdict());
   }
 
   /** The figure behind the call; empty where no limit gives one. */

@@ -2,6 +2,7 @@ package rickyard.report.page;
 
 import java.util.List;
 import rickyard.report.text.Harmless;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Words;
 import rickyard.report.view.FollowUpRow;
 import rickyard.report.view.MorningView;
@@ -28,7 +29,7 @@ public final class Changes {
                 new OfHorse(
                     anchors.horse(horse.horse()),
                     Names.horse(view, horse.horse()),
-                    horse.changes().stream().map(Harmless::line).toList()))
+                    horse.changes().stream().map(Plain::line).toList()))
         .toList();
   }
 
@@ -42,7 +43,7 @@ public final class Changes {
                     row.horse().isBlank() ? "" : Names.horse(view, row.horse()),
                     Harmless.line(row.deliveredOn()),
                     row.toldOn().isBlank() ? "not told" : Harmless.line(row.toldOn()),
-                    Harmless.line(row.what())))
+                    Plain.line(row.what())))
         .toList();
   }
 
@@ -59,8 +60,8 @@ public final class Changes {
                 !row.due().isBlank() && row.due().compareTo(today) < 0,
                 Words.of("followup", row.kind()),
                 Harmless.line(row.about()),
-                Harmless.line(row.what()),
-                Harmless.line(row.why())),
+                Plain.line(row.what()),
+                Plain.line(row.why())),
         "follow-ups.csv");
   }
 }

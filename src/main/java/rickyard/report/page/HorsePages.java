@@ -1,5 +1,6 @@
 package rickyard.report.page;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,8 @@ import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.MorningView;
+import rickyard.report.text.Plain;
+import rickyard.report.text.PlainNumber;
 
 /** The horses, by how soon a person must hear of them; each with its diet before and after. */
 public final class HorsePages {
@@ -40,7 +43,8 @@ public final class HorsePages {
       List<DietPages.Need> needs,
       List<String> notes,
       List<ProposalPages.Entry> proposals,
-      TripPages.@Nullable Trip trip) {}
+      TripPages.@Nullable Trip trip,
+      String chance) {}
 
   private HorsePages() {}
 
@@ -73,21 +77,22 @@ public final class HorsePages {
         standing(after),
         facts(view.horseFacts().get(horse.horse()), mass, horse.vetFirst()),
         horse.groups().isEmpty() ? "none" : Words.all("group", horse.groups()),
-        Harmless.sentence(horse.reason()),
-        Harmless.sentence(horse.say()),
+        Plain.sentence(horse.reason()),
+        Plain.sentence(horse.say()),
         horse.vetFirst(),
-        horse.problems().stream().map(Harmless::sentence).toList(),
+        horse.problems().stream().map(Plain::sentence).toList(),
         horse.questions().stream().map(HorsePages::question).toList(),
-        horse.changes().stream().map(Harmless::sentence).toList(),
+        horse.changes().stream().map(Plain::sentence).toList(),
         DietPages.compared(horse, mass),
         DietPages.limits(horse, name, anchors),
         DietPages.portions(horse, mass),
         DietPages.needs(horse),
         after == null
             ? List.of()
-            : after.notes().stream().map(n -> Harmless.sentence(n.words())).toList(),
+            : after.notes().stream().map(n -> Plain.sentence(n.words())).toList(),
         ProposalPages.of(horse, mass),
-        TripPages.of(horse, mass).orElse(null));
+        TripPages.of(horse, mass).orElse(null),
+        chance(after));
   }
 
   private static String question(HorseQuestion open) {
@@ -95,6 +100,14 @@ public final class HorsePages {
         open.choices().isEmpty() ? "" : " Choices: " + String.join(" or ", open.choices()) + ".";
     return Harmless.line(
         open.question() + " " + open.why() + choices + " Answer under " + open.id() + ".");
+  }
+
+  /** For sorting: the chance of being over the worst-placed limit, empty where there is none. */
+  private static String chance(@Nullable DietSummary diet) {
+    var worst = diet == null ? null : diet.worst();
+    return PlainNumber.find(worst == null ? null : worst.pOver())
+        .map(BigDecimal::toPlainString)
+        .orElse("");
   }
 
   /** The figure behind the verdict, for the closed line. */

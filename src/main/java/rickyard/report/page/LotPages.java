@@ -1,5 +1,6 @@
 package rickyard.report.page;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
 import rickyard.report.text.Shown;
@@ -15,6 +17,8 @@ import rickyard.report.view.AnalysisRow;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.VerdictRow;
+import rickyard.report.text.Plain;
+import rickyard.report.text.PlainNumber;
 
 /** The lots, in the order of their suitability, each with its pictures and where they came from. */
 public final class LotPages {
@@ -40,7 +44,9 @@ public final class LotPages {
       List<Blocks.Block> others,
       List<Figure> figures,
       List<String> notes,
-      List<String> accounts) {}
+      List<String> accounts,
+      String nsc,
+      String stock) {}
 
   private LotPages() {}
 
@@ -84,14 +90,21 @@ public final class LotPages {
         Words.all("group", lot.suits()),
         Words.all("group", lot.notFor()),
         Words.all("group", lot.undecided()),
-        Harmless.sentence(lot.reason()),
-        String.join("; ", lot.assumptions().stream().map(Harmless::line).toList()),
+        Plain.sentence(lot.reason()),
+        String.join("; ", lot.assumptions().stream().map(Plain::line).toList()),
         blocks(lot, true, anchors),
         lot.verdicts().stream().filter(LotPages::decides).map(LotPages::reason).toList(),
         blocks(lot, false, anchors),
         rows.stream().map(LotPages::figure).toList(),
-        lot.notes().stream().map(Harmless::line).toList(),
-        lot.accounts().stream().map(Harmless::line).toList());
+        lot.notes().stream().map(Plain::line).toList(),
+        lot.accounts().stream().map(Plain::line).toList(),
+        plain(lot.nscWsc()),
+        plain(lot.stockKg()));
+  }
+
+  /** For sorting: a number as programs read it, empty where there is none. */
+  private static String plain(@Nullable Double number) {
+    return PlainNumber.find(number).map(BigDecimal::toPlainString).orElse("");
   }
 
   private static String about(MorningView view, LotRow lot, Mass mass) {
@@ -155,7 +168,7 @@ public final class LotPages {
             + Shown.number(Double.valueOf(row.limit()))
             + " "
             + Words.of("unit", row.unit()),
-        Harmless.sentence(row.reason()),
+        Plain.sentence(row.reason()),
         "accepted chance of being wrong "
             + risk
             + ", weight: "
@@ -165,12 +178,12 @@ public final class LotPages {
   private static Figure figure(AnalysisRow row) {
     String unit = row.unit() + " " + Words.of("basis", row.basis());
     return new Figure(
-        Harmless.line(row.analyte()),
+        Words.of("nutrient", row.analyte()),
         Shown.withUncertainty(row.value(), row.u()) + " " + Harmless.line(unit),
         Harmless.line(row.raw() + " " + row.rawUnit() + " " + row.rawBasis()),
         place(row),
         Words.of("origin", row.origin()),
-        Harmless.line(row.state()));
+        Plain.line(row.state()));
   }
 
   private static String place(AnalysisRow row) {

@@ -15,6 +15,7 @@ import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.QuestionRow;
 import rickyard.report.view.VerdictRow;
+import rickyard.report.text.Plain;
 
 /** What could not be judged, and what would settle it. */
 public final class Pending {
@@ -45,10 +46,10 @@ public final class Pending {
     String answer = proposed.isEmpty() ? "ANSWER" : quoted(proposed);
     return new Question(
         id,
-        Harmless.line(row.question()),
+        Plain.line(row.question()),
         Harmless.line(row.about()),
         Harmless.line(row.part().isBlank() ? row.file() : row.file() + ", " + row.part()),
-        Harmless.sentence(row.why()),
+        Plain.sentence(row.why()),
         Arrays.stream(row.choices().split("\\|", -1))
             .map(Harmless::line)
             .filter(choice -> !choice.isEmpty())
@@ -73,7 +74,7 @@ public final class Pending {
     return new Waiting(
         anchors.horse(horse.horse()),
         Names.horse(view, horse.horse()),
-        Harmless.sentence(horse.reason()));
+        Plain.sentence(horse.reason()));
   }
 
   /** Lots with a limit that could not be judged, with the first reason of each group. */
@@ -98,7 +99,7 @@ public final class Pending {
     Map<String, Set<String>> held = new LinkedHashMap<>();
     for (VerdictRow row : lot.verdicts()) {
       if (undecided(row)) {
-        held.computeIfAbsent(Harmless.sentence(row.reason()), r -> new LinkedHashSet<>())
+        held.computeIfAbsent(Plain.sentence(row.reason()), r -> new LinkedHashSet<>())
             .add(Words.of("quantity", row.quantity()) + " for " + Words.of("group", row.group()));
       }
     }

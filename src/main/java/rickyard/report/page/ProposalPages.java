@@ -18,6 +18,7 @@ import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
+import rickyard.report.text.Plain;
 
 /** What could put a diet right, best first, with the days of the change. */
 public final class ProposalPages {
@@ -55,7 +56,7 @@ public final class ProposalPages {
     return new Entry(
         proposal.rank() + ". " + Words.of("kind", proposal.kind()),
         enough(proposal),
-        Harmless.sentence(proposal.why()),
+        Plain.sentence(proposal.why()),
         after(proposal.diet()),
         cost(proposal),
         proposal.items().stream().map(item -> item(item, mass)).toList(),

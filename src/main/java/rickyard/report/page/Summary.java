@@ -7,6 +7,7 @@ import java.util.Locale;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Priority;
 import rickyard.report.text.Harmless;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Mass;
 import rickyard.report.text.Shown;
 import rickyard.report.view.LotRow;
@@ -72,7 +73,7 @@ public record Summary(
         Pending.questions(view),
         Pending.horses(view, anchors),
         Pending.lots(view, anchors),
-        Listed.first(view.changes(), Harmless::line, "summary.json"),
+        Listed.first(view.changes(), Plain::line, "summary.json"),
         Changes.ofHorses(view, anchors),
         Changes.recalls(view),
         Changes.due(view),

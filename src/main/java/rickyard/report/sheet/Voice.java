@@ -28,7 +28,7 @@ record Voice(Phrases texts, Mass first, String horse, String client, String advi
         Mass.named(units),
         Cut.name(facts == null ? "" : facts.name(), horse.horse(), LONGEST_NAME),
         Cut.name(client == null ? "" : client.name(), horse.client(), LONGEST_NAME),
-        client == null ? "" : Cut.line(client.adviser(), LONGEST_NAME));
+        client == null ? "" : Cut.line(client.adviserName(), LONGEST_NAME));
   }
 
   /** A text with the horse, the client and the adviser filled in where it names them. */

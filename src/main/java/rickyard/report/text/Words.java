@@ -6,6 +6,8 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Properties;
 import java.util.stream.Collectors;
 
@@ -29,6 +31,15 @@ public final class Words {
   /** The same for several, separated by commas. */
   public static String all(String kind, Collection<String> codes) {
     return codes.stream().map(code -> of(kind, code)).collect(Collectors.joining(", "));
+  }
+
+  /** The codes of one sort, the longest first. */
+  static List<String> codes(String kind) {
+    return WORDS.stringPropertyNames().stream()
+        .filter(name -> name.startsWith(kind + "."))
+        .map(name -> name.substring(kind.length() + 1))
+        .sorted(Comparator.comparing((String code) -> -code.length()).thenComparing(c -> c))
+        .toList();
   }
 
   private static Properties load() {

@@ -1,5 +1,23 @@
 package rickyard.report.view;
 
-/** Whom to call; from the register, never from the ledger. */
+/**
+ * Whom to call; from the register, never from the ledger.
+ *
+ * @param adviser the key under which its calls are gathered
+ * @param adviserName as people call the adviser
+ */
 public record ClientFacts(
-    String client, String name, String phone, String email, String adviser, String units) {}
+    String client,
+    String name,
+    String phone,
+    String email,
+    String adviser,
+    String units,
+    String adviserName) {
+
+  /** A client whose adviser has no other name than its key. */
+  public ClientFacts(
+      String client, String name, String phone, String email, String adviser, String units) {
+    this(client, name, phone, email, adviser, units, adviser);
+  }
+}

@@ -1,4 +1,5 @@
 package rickyard.report.view;
 
-/** A row of follow-ups.csv; {@code due} an ISO date. */
-public record FollowUpRow(String due, String kind, String about, String what, String why) {}
+/** A row of follow-ups.csv; {@code due} an ISO date, {@code id} the same every morning. */
+public record FollowUpRow(
+    String due, String kind, String about, String what, String why, String id) {}

@@ -36,6 +36,14 @@ public record LotRow(
     accounts = List.copyOf(accounts);
   }
 
+  /** What stands among the assumptions of a lot that no register knows. */
+  public static final String PROVISIONAL = "in no register yet: a provisional lot";
+
+  /** Whether no register knows the lot yet. */
+  public boolean isProvisional() {
+    return assumptions.contains(PROVISIONAL);
+  }
+
   /** A row beside which nothing stands. */
   public LotRow(
       String lot,

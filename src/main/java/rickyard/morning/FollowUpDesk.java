@@ -1,0 +1,76 @@
+package rickyard.morning;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.due.FollowUpContext;
+import rickyard.core.advice.due.FollowUps;
+import rickyard.core.advice.due.OpenPoint;
+import rickyard.core.forage.Lot;
+import rickyard.registers.Office;
+import rickyard.report.view.FollowUpRow;
+import rickyard.report.view.LotRow;
+import rickyard.report.view.QuestionRow;
+
+/** Gathers what decides what falls due. */
+final class FollowUpDesk {
+  private FollowUpDesk() {}
+
+  static List<FollowUpRow> rows(
+      Inputs inputs,
+      Judged judged,
+      List<HorseAdvice> advice,
+      List<LotRow> lots,
+      List<QuestionRow> questions) {
+    Office office = inputs.registers().office();
+    Tables tables = inputs.tables();
+    FollowUpContext context =
+        new FollowUpContext(
+            inputs.asOf(),
+            office.horses(),
+            office.lots(),
+            office.feeds(),
+            office.deliveries(),
+            office.decisions(),
+            advice,
+            judged.verdicts(),
+            sampledOn(office, lots),
+            questions.stream().map(FollowUpDesk::open).toList(),
+            tables.remedy().settings(),
+            tables.followUps().settings());
+    return FollowUps.of(context).stream()
+        .map(
+            f ->
+                new FollowUpRow(
+                    f.due().toString(), f.kind().code(), f.about(), f.what(), f.why(), f.id()))
+        .toList();
+  }
+
+  /** A question on a report says in which file it stands. */
+  private static OpenPoint open(QuestionRow question) {
+    String file = question.file().isEmpty() ? "" : "in " + question.file();
+    String why =
+        Stream.of(file, question.why()).filter(s -> !s.isEmpty()).collect(Collectors.joining(": "));
+    return new OpenPoint(question.questionId(), question.about(), question.question(), why);
+  }
+
+  /** As the report says it, else as the register does. */
+  private static SortedMap<String, LocalDate> sampledOn(Office office, List<LotRow> lots) {
+    SortedMap<String, LocalDate> days = new TreeMap<>();
+    for (LotRow lot : lots) {
+      Optional<LocalDate> printed =
+          lot.sampledOn().isEmpty()
+              ? Optional.empty()
+              : Optional.of(LocalDate.parse(lot.sampledOn()));
+      printed
+          .or(() -> office.findLot(lot.lot()).flatMap(Lot::sampledOn))
+          .ifPresent(day -> days.put(lot.lot(), day));
+    }
+    return days;
+  }
+}

@@ -1,0 +1,11 @@
+package rickyard.registers;
+
+/**
+ * An adviser of the office.
+ *
+ * @param id as clients.csv names it
+ * @param name as people say it
+ * @param email where its calls may go; empty if not said
+ * @param phone empty if not said
+ */
+public record Adviser(String id, String name, String email, String phone) {}
