@@ -12,7 +12,7 @@ final class Words {
       return "unbounded";
     }
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return rounded.stripTrailingZeros().toPlainString();
   }
 
   /** A number with two decimals, more for small ones. */
@@ -26,7 +26,7 @@ final class Words {
     if (chance > 0 && chance < 0.005) {
       return "below 1 %";
     }
-    if (chance < 1 && chance > 0.995) {
+    if (chance < 1 && chance >= 0.995) {
       return "above 99 %";
     }
     return number(chance * 100, 0) + " %";
