@@ -277,7 +277,7 @@ class RegistersTest {
 
     assertEquals(
         List.of(
-            "horse.csv: expected only answers.csv, clients.csv, decisions.csv, deliveries.csv,"
+            "horse.csv: expected only advisers.csv, answers.csv, clients.csv, decisions.csv, deliveries.csv,"
                 + " feeds.csv, horses.csv, lots.csv, measures.csv, rations.csv in this folder"
                 + " (nearest: horses.csv), found \"horse.csv\""),
         messages(loaded.fatal()));
