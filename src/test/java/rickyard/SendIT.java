@@ -49,8 +49,7 @@ class SendIT {
         office.resolve("config/mail.properties"),
         "host=localhost\nsecurity=none\nport="
             + server.port()
-            + "\nfrom=office@example.invalid\nadviser.ostermay=o@example.invalid\n"
-            + "adviser.quillow=q@example.invalid\nadviser.tharne=t@example.invalid\n");
+            + "\nfrom=office@example.invalid\n");
     return office;
   }
 

@@ -23,6 +23,7 @@ import rickyard.post.PostRound;
 import rickyard.post.Smtp;
 import rickyard.registers.Client;
 import rickyard.registers.Office;
+import rickyard.report.letter.Address;
 import rickyard.report.letter.Alerts;
 import rickyard.report.letter.Letters;
 
@@ -68,7 +69,10 @@ final class SendDesk {
     }
     for (String adviser : advisers) {
       String path = Alerts.path(adviser);
-      String to = settings.advisers().getOrDefault(adviser, "");
+      String to =
+          Optional.ofNullable(office.advisers().get(adviser))
+              .map(a -> Address.of(a.email()))
+              .orElse("");
       draft(manifest, out, path)
           .ifPresent(d -> messages.add(d.message(Message.Kind.ALERT, adviser, path, to)));
     }

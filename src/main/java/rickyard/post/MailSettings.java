@@ -8,14 +8,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import rickyard.tables.TableProblem;
 import rickyard.tables.UnusableTablesException;
@@ -29,7 +26,6 @@ import rickyard.tables.UnusableTablesException;
  * @param security how the connection is kept private
  * @param from the sender's address
  * @param fromName the sender's name; may be empty
- * @param advisers address by adviser, as clients.csv names them
  * @param user for the server; empty if it asks for none
  * @param password for the server
  */
@@ -39,7 +35,6 @@ public record MailSettings(
     Security security,
     String from,
     String fromName,
-    SortedMap<String, String> advisers,
     String user,
     String password) {
 
@@ -52,7 +47,6 @@ public record MailSettings(
   /** Environment variable with the password. */
   public static final String PASSWORD = "RICKYARD_MAIL_PASSWORD";
 
-  private static final String ADVISER = "adviser.";
   private static final List<String> KEYS = List.of("host", "port", "security", "from", "from-name");
   private static final int SUBMISSION = 587;
   private static final int SUBMISSION_TLS = 465;
@@ -67,10 +61,6 @@ public record MailSettings(
     TLS,
     /** Not private; only to a server on this machine. */
     NONE
-  }
-
-  public MailSettings {
-    advisers = Collections.unmodifiableSortedMap(new TreeMap<>(advisers));
   }
 
   /** What is shown of it: neither user nor password. */
@@ -128,13 +118,9 @@ public record MailSettings(
         need("host");
         need("from");
       }
-      SortedMap<String, String> advisers = new TreeMap<>();
       for (String key : new TreeSet<>(found.stringPropertyNames())) {
-        if (key.startsWith(ADVISER)) {
-          advisers.put(key.substring(ADVISER.length()), address(key));
-        } else if (!KEYS.contains(key)) {
-          problems.add(
-              problem(key, "unknown", String.join(", ", KEYS) + " or adviser.NAME", text(key)));
+        if (!KEYS.contains(key)) {
+          problems.add(problem(key, "unknown", String.join(", ", KEYS), text(key)));
         }
       }
       Security security = security();
@@ -144,7 +130,6 @@ public record MailSettings(
           security,
           found.isEmpty() ? "" : address("from"),
           oneLine("from-name"),
-          advisers,
           environment.getOrDefault(USER, ""),
           environment.getOrDefault(PASSWORD, ""));
     }

@@ -74,7 +74,7 @@ public record PostReport(List<Line> lines, List<PostBook.Attempt> doubts) {
                 path
                     + ": no address that can be used; "
                     + (line.message().kind() == Message.Kind.ALERT
-                        ? "give adviser." + line.message().about() + " in config/mail.properties"
+                        ? "give the adviser's e-mail in advisers.csv"
                         : "give the client's e-mail in clients.csv"));
         case REFUSED -> words.add(path + ": the server refused it: " + line.words());
         default -> {

@@ -220,8 +220,8 @@ class PostRoundTest {
         report
             .words()
             .contains(
-                "         alerts/ada.eml: no address that can be used; give adviser.ada in"
-                    + " config/mail.properties"));
+                "         alerts/ada.eml: no address that can be used; give the adviser's"
+                    + " e-mail in advisers.csv"));
     assertEquals(List.of(), new PostBook(ledger).entries());
   }
 

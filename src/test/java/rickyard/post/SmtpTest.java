@@ -20,7 +20,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Properties;
-import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import javax.net.ssl.KeyManagerFactory;
 import javax.net.ssl.SSLContext;
@@ -50,7 +49,6 @@ class SmtpTest {
         security,
         "office@example.invalid",
         "The office",
-        new TreeMap<>(),
         "",
         "");
   }
