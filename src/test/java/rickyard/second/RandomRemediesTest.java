@@ -1,18 +1,27 @@
 package rickyard.second;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.ObjectOutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rickyard.core.advice.AdviceContext;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Proposal;
 import rickyard.core.advice.ProposalItem;
@@ -42,6 +51,42 @@ class RandomRemediesTest {
     assertTrue(
         wrong.isEmpty(),
         () -> wrong.size() + " wrong\n" + String.join("\n", wrong.subList(0, Math.min(60, wrong.size()))));
+  }
+
+  @Test
+  void repeatsAreBitEqualInOneThreadAndInTwo() throws Exception {
+    List<AdviceContext> contexts = new ArrayList<>();
+    for (int i = 0; i < Math.max(6, OFFICES / 10); i++) {
+      contexts.add(RemedyOffice.context(new RemedyYard(SEED + i), folder.resolve("same" + i)));
+    }
+    List<byte[]> alone = new ArrayList<>();
+    for (AdviceContext context : contexts) {
+      alone.add(bytes(RemedyOffice.advise(context)));
+    }
+    ExecutorService two = Executors.newFixedThreadPool(2);
+    try {
+      List<Callable<byte[]>> tasks = new ArrayList<>();
+      contexts.forEach(c -> tasks.add(() -> bytes(RemedyOffice.advise(c))));
+      Collections.reverse(tasks);
+      List<Future<byte[]>> together = two.invokeAll(tasks);
+      for (int i = 0; i < contexts.size(); i++) {
+        byte[] second = together.get(contexts.size() - 1 - i).get();
+        assertArrayEquals(alone.get(i), second, "seed " + (SEED + i));
+      }
+    } finally {
+      two.shutdown();
+    }
+  }
+
+  private static byte[] bytes(List<HorseAdvice> advice) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+      for (HorseAdvice one : advice) {
+        out.writeUnshared(one);
+        out.reset();
+      }
+    }
+    return bytes.toByteArray();
   }
 
   private void recheck(long seed, RemedyYard yard, RemedyStable stable, HorseAdvice advice) {
