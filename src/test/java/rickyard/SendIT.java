@@ -47,9 +47,7 @@ class SendIT {
     Files.createDirectories(office.resolve("config"));
     Files.writeString(
         office.resolve("config/mail.properties"),
-        "host=localhost\nsecurity=none\nport="
-            + server.port()
-            + "\nfrom=office@example.invalid\n");
+        "host=localhost\nsecurity=none\nport=" + server.port() + "\nfrom=office@example.invalid\n");
     return office;
   }
 

@@ -45,8 +45,7 @@ record WorkedMix(Item old, double oldKg, Item added, List<Fed> rest, double limi
   static Whole whole(List<Fed> ration) {
     double dm = ration.stream().mapToDouble(Fed::dmKg).sum();
     double mean = ration.stream().mapToDouble(f -> f.dmKg() * f.item().content()).sum() / dm;
-    double variance =
-        ration.stream().mapToDouble(f -> Math.pow(f.dmKg() * f.item().u(), 2)).sum();
+    double variance = ration.stream().mapToDouble(f -> Math.pow(f.dmKg() * f.item().u(), 2)).sum();
     return new Whole(mean, Math.sqrt(variance) / dm, dm);
   }
 

@@ -44,13 +44,7 @@ class SmtpTest {
 
   private static MailSettings settings(int port, MailSettings.Security security) {
     return new MailSettings(
-        "localhost",
-        port,
-        security,
-        "office@example.invalid",
-        "The office",
-        "",
-        "");
+        "localhost", port, security, "office@example.invalid", "The office", "", "");
   }
 
   private static Message message(String to) {

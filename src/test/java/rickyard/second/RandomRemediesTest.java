@@ -50,7 +50,10 @@ class RandomRemediesTest {
     System.out.println(counts);
     assertTrue(
         wrong.isEmpty(),
-        () -> wrong.size() + " wrong\n" + String.join("\n", wrong.subList(0, Math.min(60, wrong.size()))));
+        () ->
+            wrong.size()
+                + " wrong\n"
+                + String.join("\n", wrong.subList(0, Math.min(60, wrong.size()))));
   }
 
   @Test
@@ -120,7 +123,8 @@ class RandomRemediesTest {
       }
       wasHard |= proposal.enough() && isHard;
       if (proposal.enough() != objections.isEmpty()) {
-        wrong.add(name + (proposal.enough() ? " " : " NOT ") + objections + " :: " + proposal.why());
+        wrong.add(
+            name + (proposal.enough() ? " " : " NOT ") + objections + " :: " + proposal.why());
         objections.forEach(o -> count("wrong: " + o.split(" ")[0]));
         if (objections.isEmpty()) {
           count("wrong: no objection");
