@@ -55,7 +55,10 @@ class RandomRemediesTest {
     }
     assertTrue(
         wrong.isEmpty(),
-        () -> wrong.size() + " wrong\n" + String.join("\n", wrong.subList(0, Math.min(60, wrong.size()))));
+        () ->
+            wrong.size()
+                + " wrong\n"
+                + String.join("\n", wrong.subList(0, Math.min(60, wrong.size()))));
   }
 
   @Test
@@ -125,7 +128,8 @@ class RandomRemediesTest {
       }
       wasHard |= proposal.enough() && isHard;
       if (proposal.enough() != objections.isEmpty()) {
-        wrong.add(name + (proposal.enough() ? " " : " NOT ") + objections + " :: " + proposal.why());
+        wrong.add(
+            name + (proposal.enough() ? " " : " NOT ") + objections + " :: " + proposal.why());
         objections.forEach(o -> count("wrong: " + o.split(" ")[0]));
         if (objections.isEmpty()) {
           count("wrong: no objection");

@@ -17,8 +17,8 @@ import java.util.TreeMap;
  *
  * <p>Readings of what the contract leaves open: a lot for sale is in reach whoever holds it; stock
  * is what is for sale or the client's own and what is left of what was delivered to it, and all
- * horses that eat of it count; it must last for what a proposal raises, and for all of a forage that
- * it changes; the only figure that a balancer's label gives is its dose.
+ * horses that eat of it count; it must last for what a proposal raises, and for all of a forage
+ * that it changes; the only figure that a balancer's label gives is its dose.
  *
  * <p>It was written from the contract and the tables before the search was read, on the second
  * computation of diets. Only limits of severity stop or change bind.
@@ -196,8 +196,7 @@ final class Recheck {
       double least = Csv.number(label.get("dose_kg_per_day_low")) * kg / LABEL_HORSE_KG * share;
       String top = label.get("dose_kg_per_day_high");
       boolean isOnlyFigure = top.isEmpty() && p.food().role().equals("balancer");
-      double most =
-          isOnlyFigure ? least : Csv.number(top) * kg / LABEL_HORSE_KG * share;
+      double most = isOnlyFigure ? least : Csv.number(top) * kg / LABEL_HORSE_KG * share;
       if (p.food().role().equals("balancer") && !hasStepWithin(least, most)) {
         continue; // what is left of a dose may be finer than the scale
       }
@@ -268,7 +267,9 @@ final class Recheck {
             .filter(p -> p.kg() > 0 && changed.now(p) == 0 && p.food().isForage())
             .map(p -> p.food().key())
             .anyMatch(
-                k -> stable.isLot(k) || stable.label(k).getOrDefault("form", "").equals("long-stem"));
+                k ->
+                    stable.isLot(k)
+                        || stable.label(k).getOrDefault("form", "").equals("long-stem"));
   }
 
   /** A multiple of the step of the scale for its size. */
@@ -310,5 +311,4 @@ final class Recheck {
             });
     return shortOf;
   }
-
 }

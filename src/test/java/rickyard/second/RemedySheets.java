@@ -56,8 +56,7 @@ final class RemedySheets {
   }
 
   /** What is seldom much: iron, selenium, nitrate, ergovaline. */
-  private static void addHazards(
-      List<Printed> figures, Draws draws, String basis, String method) {
+  private static void addHazards(List<Printed> figures, Draws draws, String basis, String method) {
     hazard(figures, draws, new Figure("FE", 60, 320, 0, 0.7), 900, basis, method);
     hazard(figures, draws, new Figure("SE", 0.03, 0.3, 2, 0.5), 3.5, basis, method);
     hazard(figures, draws, new Figure("NO3_N", 60, 800, 0, 0.4), 4500, basis, method);

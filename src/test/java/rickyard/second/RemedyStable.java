@@ -80,8 +80,7 @@ final class RemedyStable {
     double delivered = 0;
     for (Map<String, String> d : deliveries) {
       if (d.get("lot_id").equals(key) && d.get("client_id").equals(client)) {
-        long days =
-            ChronoUnit.DAYS.between(LocalDate.parse(d.get("opened_on")), RandomYard.DAY);
+        long days = ChronoUnit.DAYS.between(LocalDate.parse(d.get("opened_on")), RandomYard.DAY);
         double eaten = days * useKg(key, h -> h.get("client_id").equals(client));
         delivered += Math.max(0, Double.parseDouble(d.get("kg")) - eaten);
       }

@@ -102,8 +102,7 @@ final class RemedyYard {
     if (holder.equals("co-op") && draws.chance(0.3)) {
       deliveries.append(
           "%s,%s,%s,2026-02-20,,,2026-02-23,%n"
-              .formatted(
-                  id, draws.of(List.of("client1", "client2")), draws.printed(200, 2000, 0)));
+              .formatted(id, draws.of(List.of("client1", "client2")), draws.printed(200, 2000, 0)));
     }
   }
 
@@ -179,9 +178,7 @@ final class RemedyYard {
     if (isTwo) {
       row(horse, other, "", whole / 2, kg, "forage");
     }
-    feeds
-        .drawRation(draws)
-        .forEach(f -> row(horse, f.id(), f.batch(), f.percentBw(), kg, f.fed()));
+    feeds.drawRation(draws).forEach(f -> row(horse, f.id(), f.batch(), f.percentBw(), kg, f.fed()));
   }
 
   private void row(

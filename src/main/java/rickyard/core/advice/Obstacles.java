@@ -34,9 +34,7 @@ final class Obstacles {
     }
     NutrientLine ratio = diet.lines().get(Nutrient.CA_P);
     boolean isKnown =
-        ratio != null
-            && ratio.supply().isComplete()
-            && ratio.supply().origin() == Origin.REPORTED;
+        ratio != null && ratio.supply().isComplete() && ratio.supply().origin() == Origin.REPORTED;
     if (isKnown && ratio.supply().best() < leastCaP) {
       found.add(new Obstacle("ratio", "less calcium than phosphorus"));
     }

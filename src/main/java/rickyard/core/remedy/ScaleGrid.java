@@ -97,7 +97,9 @@ final class ScaleGrid {
         + settings.costWeight() * perKg * dmKg;
   }
 
-  /** The steps of the scale between the bounds of an item, and what is fed today; cheapest first. */
+  /**
+   * The steps of the scale between the bounds of an item, and what is fed today; cheapest first.
+   */
   private List<Amount> within(FreeItem item, double budget) {
     double fraction = item.item().dryMatterFraction();
     double today = request.todayDmKg(item);

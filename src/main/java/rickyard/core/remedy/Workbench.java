@@ -143,10 +143,7 @@ final class Workbench {
   }
 
   private Optional<Draft> firstEnough(MixSpec spec, List<double[]> ordered) {
-    return ordered.stream()
-        .map(x -> draft(spec, x))
-        .filter(d -> d.diet().isEnough())
-        .findFirst();
+    return ordered.stream().map(x -> draft(spec, x)).filter(d -> d.diet().isEnough()).findFirst();
   }
 
   private static List<double[]> extended(List<double[]> choices, List<Double> values) {

@@ -217,8 +217,7 @@ class ExhaustiveRoundingTest {
       Case c = draw(SEED + i);
       List<List<Double>> amounts =
           c.spec().free().stream().map(f -> amounts(c.request(), f)).toList();
-      OptionalDouble all =
-          best(c, amounts, 0, new double[amounts.size()], OptionalDouble.empty());
+      OptionalDouble all = best(c, amounts, 0, new double[amounts.size()], OptionalDouble.empty());
       Optional<Draft> found = new Workbench(c.request()).best(c.spec());
       boolean isFound = found.filter(d -> d.diet().isEnough()).isPresent();
       String name = "seed " + (SEED + i) + " of " + c.spec().free().size() + ": ";
@@ -233,7 +232,8 @@ class ExhaustiveRoundingTest {
       }
     }
     assertEquals(List.of(), wrong, () -> wrong.size() + " of " + CASES);
-    assertTrue(enough[3] >= CASES / 50 && enough[4] >= CASES / 50,
+    assertTrue(
+        enough[3] >= CASES / 50 && enough[4] >= CASES / 50,
         () -> java.util.Arrays.toString(enough));
   }
 }

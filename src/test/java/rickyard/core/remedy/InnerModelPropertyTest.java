@@ -15,9 +15,7 @@ class InnerModelPropertyTest {
   private static final double TIE = 1e-7;
 
   private static Optional<Double> optimum(RemedyRequest request, MixSpec spec) {
-    return new MixModel(request, spec)
-        .solve()
-        .map(x -> new SecondModel(request, spec).value(x));
+    return new MixModel(request, spec).solve().map(x -> new SecondModel(request, spec).value(x));
   }
 
   private static RemedyRequest with(
@@ -52,8 +50,7 @@ class InnerModelPropertyTest {
               r.mealLimits().stream()
                   .map(
                       m ->
-                          new MealLimit(
-                              m.id(), m.quantity(), m.words(), m.maxGrams() * 1.1, m.z()))
+                          new MealLimit(m.id(), m.quantity(), m.words(), m.maxGrams() * 1.1, m.z()))
                   .toList(),
               r.units());
       Optional<Double> before = optimum(r, s.spec());
@@ -79,7 +76,8 @@ class InnerModelPropertyTest {
       // the smaller support keeps the last item at what is fed today, where the larger may choose
       double today = s.request().todayDmKg(last);
       MixSpec smaller = s.spec().with(free.size() - 1, last.between(today, today));
-      Optional<Double> before = today <= last.mostDmKg() ? optimum(s.request(), smaller) : Optional.empty();
+      Optional<Double> before =
+          today <= last.mostDmKg() ? optimum(s.request(), smaller) : Optional.empty();
       Optional<Double> after = optimum(s.request(), s.spec());
       isNoWorse("seed " + (SEED + i), before, after);
       cheaper +=

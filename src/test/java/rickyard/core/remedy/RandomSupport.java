@@ -29,7 +29,8 @@ final class RandomSupport {
       Candidate item = item("F" + i, isForage);
       double most =
           random.nextInt(3) == 0 ? between(0.004, 0.02) * bodyWeight : Double.POSITIVE_INFINITY;
-      double today = random.nextInt(2) == 0 ? between(0.002, isForage ? 0.018 : 0.004) * bodyWeight : 0;
+      double today =
+          random.nextInt(2) == 0 ? between(0.002, isForage ? 0.018 : 0.004) * bodyWeight : 0;
       if (today > 0) {
         ration.add(serving(item, today, isForage));
       }
@@ -48,7 +49,8 @@ final class RandomSupport {
     }
     ration.addAll(fixed);
     boolean hasTarget = random.nextInt(3) > 0;
-    double target = forage > 0 && random.nextBoolean() ? forage : between(0.012, 0.022) * bodyWeight;
+    double target =
+        forage > 0 && random.nextBoolean() ? forage : between(0.012, 0.022) * bodyWeight;
     this.spec =
         new MixSpec(
             free,
@@ -91,7 +93,8 @@ final class RandomSupport {
       contents.put("k", new Content(between(0.4, 2.4), between(0, 0.2)));
     }
     if (random.nextInt(4) > 0) {
-      contents.put("se", new Content(between(0.02, random.nextInt(6) == 0 ? 3 : 0.5), between(0, 0.1)));
+      contents.put(
+          "se", new Content(between(0.02, random.nextInt(6) == 0 ? 3 : 0.5), between(0, 0.1)));
     }
     TreeMap<String, Double> nutrients = new TreeMap<>();
     nutrients.put("CP", between(30, 200));
@@ -114,7 +117,10 @@ final class RandomSupport {
         random.nextBoolean()
             ? Stock.UNKNOWN
             : new Stock(
-                OptionalDouble.empty(), 0, OptionalDouble.empty(), OptionalDouble.of(between(0.1, 0.8)));
+                OptionalDouble.empty(),
+                0,
+                OptionalDouble.empty(),
+                OptionalDouble.of(between(0.1, 0.8)));
     return new Candidate(
         made.id(),
         "",
@@ -145,7 +151,14 @@ final class RandomSupport {
         double z = FACTORS.get(random.nextInt(FACTORS.size()));
         boolean isAsked = quantity.equals("nsc_wsc");
         limits.add(
-            new DietLimit(quantity, quantity, quantity, isMaximum ? value : value / 4, isMaximum, z, isAsked));
+            new DietLimit(
+                quantity,
+                quantity,
+                quantity,
+                isMaximum ? value : value / 4,
+                isMaximum,
+                z,
+                isAsked));
       }
     }
     List<MealLimit> meals =

@@ -23,7 +23,9 @@ final class SecondModel {
   private static final double INFINITY = Double.POSITIVE_INFINITY;
   private static final int MOST_CUTS = 400;
 
-  /** {@code constant + slopes'x + z √(variance + Σ (spreads x)²) ≤ 0}, already a share of its limit. */
+  /**
+   * {@code constant + slopes'x + z √(variance + Σ (spreads x)²) ≤ 0}, already a share of its limit.
+   */
   private record Cone(
       double constant, double[] slopes, double variance, double[] spreads, double z) {
     double root(double[] x) {

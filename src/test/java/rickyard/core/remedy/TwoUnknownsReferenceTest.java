@@ -16,7 +16,9 @@ import org.junit.jupiter.api.Test;
  * rounded coefficients.
  */
 class TwoUnknownsReferenceTest {
-  /** Requirement printed on the slides, after NRC 1989: not what the program's own tables ask for. */
+  /**
+   * Requirement printed on the slides, after NRC 1989: not what the program's own tables ask for.
+   */
   private static final List<NutrientNeed> NEEDS =
       List.of(new NutrientNeed("DE", 24.6), new NutrientNeed("CP", 984));
 
@@ -32,13 +34,11 @@ class TwoUnknownsReferenceTest {
             8,
             0,
             Label.NONE);
-    return Yard.with(
-        made, new TreeMap<>(Map.of("DE", mcal, "CP", 10 * proteinPercent)));
+    return Yard.with(made, new TreeMap<>(Map.of("DE", mcal, "CP", 10 * proteinPercent)));
   }
 
   private static FreeItem free(Candidate item) {
-    return new FreeItem(
-        item, item.isForage(), OptionalInt.empty(), 0, Double.POSITIVE_INFINITY);
+    return new FreeItem(item, item.isForage(), OptionalInt.empty(), 0, Double.POSITIVE_INFINITY);
   }
 
   @Test
