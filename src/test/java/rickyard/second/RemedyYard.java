@@ -37,18 +37,38 @@ final class RemedyYard {
   private final Draws draws;
   private final List<String> hays = new ArrayList<>();
 
+  /** A small office. */
   RemedyYard(long seed) {
     this.draws = new Draws(seed);
     this.isKg = draws.chance(0.6);
     this.feeds = new RemedyFeeds(draws);
-    int lotCount = draws.whole(3, 7);
+    fill(draws.whole(3, 7), draws.whole(2, 5));
+  }
+
+  /** An office of so many lots and horses. */
+  RemedyYard(long seed, int lotCount, int horseCount) {
+    this.draws = new Draws(seed);
+    this.isKg = true;
+    this.feeds = new RemedyFeeds(draws);
+    fill(lotCount, horseCount);
+  }
+
+  private void fill(int lotCount, int horseCount) {
     for (int i = 0; i < lotCount; i++) {
       addLot("lot" + i);
     }
-    int horseCount = draws.whole(2, 5);
     for (int i = 0; i < horseCount; i++) {
       addHorse("horse" + i);
     }
+  }
+
+  /** Lots and batches of feeds. */
+  int items() {
+    return rows(lots) + rows(feeds.text);
+  }
+
+  private static int rows(StringBuilder table) {
+    return (int) table.chars().filter(c -> c == '\n').count() - 1;
   }
 
   private void addLot(String id) {

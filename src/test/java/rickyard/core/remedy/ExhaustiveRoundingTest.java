@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
  */
 class ExhaustiveRoundingTest {
   private static final long SEED = 52_000;
-  private static final int CASES = Integer.getInteger("rickyard.supports", 200);
+  private static final int CASES = Integer.getInteger("rickyard.grids", 150);
   private static final double TIE = 1e-9;
 
   /** A request on a coarse scale and one support of it. */
