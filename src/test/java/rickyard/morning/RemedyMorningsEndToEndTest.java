@@ -217,7 +217,11 @@ class RemedyMorningsEndToEndTest {
   }
 
   private static String phase(List<Map<String, String>> trip, String day) {
-    return trip.stream().filter(r -> r.get("day").equals(day)).findFirst().orElseThrow().get("phase");
+    return trip.stream()
+        .filter(r -> r.get("day").equals(day))
+        .findFirst()
+        .orElseThrow()
+        .get("phase");
   }
 
   @Test
@@ -228,7 +232,8 @@ class RemedyMorningsEndToEndTest {
     MorningEnd later = office.run(DAY.plusDays(5));
 
     List<Map<String, String>> rest = rows(later, "trips.csv", "dill");
-    assertEquals(first.stream().filter(r -> r.get("day").compareTo("2026-03-21") >= 0).toList(), rest);
+    assertEquals(
+        first.stream().filter(r -> r.get("day").compareTo("2026-03-21") >= 0).toList(), rest);
     assertTrue(SmallOffice.text(later, "summary.html").contains("only 7 days are left"));
   }
 

@@ -3,6 +3,7 @@ package rickyard.morning;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -215,16 +216,12 @@ final class WorkedExamplesPage {
         "A pony of 250 kg that has had laminitis: at most 10 %% DM at a risk of 5 %%. It is fed"
             + " C25-101; C25-111 is to take its place at equal dry matter, %s kg × %.3f / %.3f ="
             + " %.5f kg, and exceeds.",
-        plain(presentKg),
-        present.dm(),
-        coming.dm(),
-        oldKg);
+        plain(presentKg), present.dm(), coming.dm(), oldKg);
     line("");
     line("### Proposal 1, stay");
     line("");
     Whole hold =
-        WorkedMix.whole(
-            List.of(new Fed(present, presentKg), new Fed(balancer, fullDose), pinch));
+        WorkedMix.whole(List.of(new Fed(present, presentKg), new Fed(balancer, fullDose), pinch));
     var row = sources.remedy("thimble", "1", "C25-101");
     line(
         "c = %s, u = %s, c + 1.6449·u = %.3f ≤ 10: it clears.",
@@ -313,8 +310,7 @@ final class WorkedExamplesPage {
   }
 
   private WorkedMix mix(Item coming, double oldKg, Item chop, double dose, Fed pinch) {
-    return new WorkedMix(
-        coming, oldKg, chop, List.of(new Fed(balancer, dose), pinch), LIMIT, Z_5);
+    return new WorkedMix(coming, oldKg, chop, List.of(new Fed(balancer, dose), pinch), LIMIT, Z_5);
   }
 
   private double share(double chopKg, double hayKg, double low, double high) {
@@ -388,18 +384,19 @@ final class WorkedExamplesPage {
     List<Choice> choices = mix.choices();
     line("");
     line(
-        "3. Steps of the scale around these amounts. The price of a change is 1 for each kg of dry"
-            + " matter added or taken away, 3 for each kg off equal dry matter and 0.001 for each"
-            + " unit of money (`config/remedy.csv`); the cheapest that clear, and the cheapest that"
-            + " does not:");
+        "3. Steps of the scale: of all pairs of weighable amounts the one that clears at the least"
+            + " price. The price of a change is 1 for each kg of dry matter added or taken away, 3"
+            + " for each kg off equal dry matter and 0.001 for each unit of money"
+            + " (`config/remedy.csv`). The four cheapest that clear, and of what would cost less the"
+            + " one that comes nearest:");
     line("");
     line("   | %s, kg | %s, kg | c | u | c + z·u | price | |", added, old);
     line("   |---|---|---|---|---|---|---|");
     choices.stream().filter(Choice::clears).limit(4).forEach(c -> row(c, mix, "clears"));
     choices.stream()
-        .filter(c -> !c.clears())
-        .limit(1)
-        .forEach(c -> row(c, mix, "does not clear"));
+        .filter(c -> !c.clears() && c.price() < choices.get(0).price())
+        .min(Comparator.comparingDouble(c -> c.whole().upper(mix.z())))
+        .ifPresent(c -> row(c, mix, "does not clear"));
     Choice best = choices.get(0);
     var proposal = sources.remedy(horse, rank, added);
     line("");
@@ -435,7 +432,12 @@ final class WorkedExamplesPage {
 
   /** Crude protein and calcium of the new ration against what the horse needs. */
   private void needs(
-      String horse, List<Fed> ration, double proteinPerKg, double calciumPerKg, String batch, int n) {
+      String horse,
+      List<Fed> ration,
+      double proteinPerKg,
+      double calciumPerKg,
+      String batch,
+      int n) {
     double weight = sources.horse(horse, "body_weight_kg");
     double protein = 0;
     double calcium = 0;
@@ -444,9 +446,7 @@ final class WorkedExamplesPage {
       boolean isHay = id.startsWith("C25");
       boolean isSalt = id.equals("SALT");
       double cp =
-          isHay
-              ? sources.value(id, batch, "CP")
-              : isSalt ? 0 : sources.feed(id, "", "cp_pct_dm");
+          isHay ? sources.value(id, batch, "CP") : isSalt ? 0 : sources.feed(id, "", "cp_pct_dm");
       protein += 10 * f.dmKg() * cp;
       calcium +=
           isHay

@@ -142,7 +142,8 @@ class ChangeoverTest {
     assertEquals(13, plan.days().size());
     double used = plan.days().stream().mapToDouble(d -> kg(d, "OLD")).sum();
     assertTrue(used <= 40 + 1e-9, "" + used);
-    assertEquals(List.of(7.5, 5.0), List.of(kg(plan.days().get(3), "OLD"), kg(plan.days().get(5), "OLD")));
+    assertEquals(
+        List.of(7.5, 5.0), List.of(kg(plan.days().get(3), "OLD"), kg(plan.days().get(5), "OLD")));
     assertEquals(0, kg(plan.days().get(6), "OLD"), 0);
     assertEquals(10, kg(plan.days().get(6), "NEW"), 0);
     plan.days().forEach(d -> assertTrue(d.forageDmKg() >= 8.8 - 1e-9, "day " + d.day()));
