@@ -3,6 +3,7 @@ package rickyard.morning;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -383,15 +384,19 @@ final class WorkedExamplesPage {
     List<Choice> choices = mix.choices();
     line("");
     line(
-        "3. Steps of the scale around these amounts. The price of a change is 1 for each kg of dry"
-            + " matter added or taken away, 3 for each kg off equal dry matter and 0.001 for each"
-            + " unit of money (`config/remedy.csv`); the cheapest that clear, and the cheapest that"
-            + " does not:");
+        "3. Steps of the scale: of all pairs of weighable amounts the one that clears at the least"
+            + " price. The price of a change is 1 for each kg of dry matter added or taken away, 3"
+            + " for each kg off equal dry matter and 0.001 for each unit of money"
+            + " (`config/remedy.csv`). The four cheapest that clear, and of what would cost less the"
+            + " one that comes nearest:");
     line("");
     line("   | %s, kg | %s, kg | c | u | c + z·u | price | |", added, old);
     line("   |---|---|---|---|---|---|---|");
     choices.stream().filter(Choice::clears).limit(4).forEach(c -> row(c, mix, "clears"));
-    choices.stream().filter(c -> !c.clears()).limit(1).forEach(c -> row(c, mix, "does not clear"));
+    choices.stream()
+        .filter(c -> !c.clears() && c.price() < choices.get(0).price())
+        .min(Comparator.comparingDouble(c -> c.whole().upper(mix.z())))
+        .ifPresent(c -> row(c, mix, "does not clear"));
     Choice best = choices.get(0);
     var proposal = sources.remedy(horse, rank, added);
     line("");

@@ -94,24 +94,23 @@ record WorkedMix(Item old, double oldKg, Item added, List<Fed> rest, double limi
     return kg < 0.1 ? 0.005 : kg < 0.5 ? 0.02 : kg < 2 ? 0.1 : kg < 5 ? 0.25 : 0.5;
   }
 
-  private static List<Double> near(double kg) {
-    List<Double> near = new ArrayList<>();
-    long below = (long) Math.floor(kg / step(kg) + 1e-9);
-    for (long n = below - 1; n <= below + 2; n++) {
-      near.add(Math.max(0, Math.rint(n * step(kg) * 1e6) / 1e6));
+  /** All steps of the scale up to an amount, kg. */
+  private static List<Double> steps(double mostKg) {
+    List<Double> all = new ArrayList<>();
+    double kg = 0;
+    while (kg <= mostKg + 1e-9) {
+      all.add(kg);
+      kg = Math.rint((kg + step(kg)) * 1e6) / 1e6;
     }
-    return near;
+    return all;
   }
 
-  /** Every pair of neighbouring steps, the cheapest change that clears first. */
+  /** Every pair of weighable amounts, the cheapest change that clears first. */
   List<Choice> choices() {
-    double x = least();
     List<Choice> all = new ArrayList<>();
-    for (double addedKg : near(x / added.dm())) {
-      for (double kg : near((target() - x) / old.dm())) {
-        if (kg <= oldKg) {
-          all.add(choice(addedKg, kg));
-        }
+    for (double addedKg : steps(1.5 * target() / added.dm())) {
+      for (double kg : steps(oldKg)) {
+        all.add(choice(addedKg, kg));
       }
     }
     all.sort(Comparator.<Choice, Boolean>comparing(c -> !c.clears()).thenComparing(Choice::price));

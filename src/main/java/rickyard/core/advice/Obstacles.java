@@ -33,9 +33,10 @@ final class Obstacles {
       found.add(new Obstacle("straw", "more straw than is usual for its type"));
     }
     NutrientLine ratio = diet.lines().get(Nutrient.CA_P);
-    boolean isKnown =
-        ratio != null && ratio.supply().isComplete() && ratio.supply().origin() == Origin.REPORTED;
-    if (isKnown && ratio.supply().best() < leastCaP) {
+    if (ratio != null
+        && ratio.supply().isComplete()
+        && ratio.supply().origin() == Origin.REPORTED
+        && ratio.supply().best() < leastCaP) {
       found.add(new Obstacle("ratio", "less calcium than phosphorus"));
     }
     for (NutrientLine line : diet.lines().values()) {
