@@ -14,8 +14,19 @@ final class AboutList {
 
   private static final List<String> COLUMNS =
       List.of(
-          "kind", "id", "name", "client", "phone", "verdict", "limit_id", "value", "u", "p_over",
-          "told", "hay_days", "words");
+          "kind",
+          "id",
+          "name",
+          "client",
+          "phone",
+          "verdict",
+          "limit_id",
+          "value",
+          "u",
+          "p_over",
+          "told",
+          "hay_days",
+          "words");
 
   private AboutList() {}
 

@@ -22,9 +22,7 @@ record AboutMatch(String kind, String id, String name, String client) {
   /** What an office has, horses first; lots also as reports name them. */
   static List<AboutMatch> all(Office office, List<String> judgedLots) {
     List<AboutMatch> all = new ArrayList<>();
-    office
-        .horses()
-        .forEach((id, h) -> all.add(new AboutMatch(HORSE, id, h.name(), h.clientId())));
+    office.horses().forEach((id, h) -> all.add(new AboutMatch(HORSE, id, h.name(), h.clientId())));
     office.clients().forEach((id, c) -> all.add(new AboutMatch(CLIENT, id, c.name(), id)));
     judgedLots.forEach(
         id ->

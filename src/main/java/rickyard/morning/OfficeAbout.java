@@ -83,10 +83,7 @@ public final class OfficeAbout {
     return switch (match.kind()) {
       case AboutMatch.HORSE ->
           cards.horse(
-              advice.stream()
-                  .filter(a -> a.horse().equals(match.id()))
-                  .findFirst()
-                  .orElseThrow());
+              advice.stream().filter(a -> a.horse().equals(match.id())).findFirst().orElseThrow());
       case AboutMatch.CLIENT -> cards.client(facts.client(match.id()));
       default ->
           cards.lot(

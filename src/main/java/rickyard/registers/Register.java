@@ -15,7 +15,7 @@ import java.util.Optional;
  */
 public enum Register {
   CLIENTS("clients.csv", "client_id! name! email phone adviser units language?"),
-  ADVISERS("advisers.csv", "adviser! name! email? phone?"),
+  ADVISERS("advisers.csv", "adviser! name! phone?"),
   HORSES(
       "horses.csv",
       "horse_id! client_id! name! type! birth_month! body_weight_kg|body_weight_lb!# weight_by!"

@@ -45,9 +45,7 @@ final class RowParsers {
   }
 
   Optional<Adviser> adviser(RegisterRow row) {
-    Adviser adviser =
-        new Adviser(
-            row.key("adviser"), row.required("name"), row.text("email"), row.text("phone"));
+    Adviser adviser = new Adviser(row.key("adviser"), row.required("name"), row.text("phone"));
     return good(row, adviser);
   }
 

@@ -44,8 +44,7 @@ public final class Outputs {
   public static final String XLSX = "xlsx";
 
   /** All families, as a morning writes them unless it is told otherwise. */
-  public static final List<String> ALL = 
-      List.of(DATA, PAGE, PDF, SHEETS, LETTERS, CALENDAR, XLSX);
+  public static final List<String> ALL = List.of(DATA, PAGE, PDF, SHEETS, LETTERS, CALENDAR, XLSX);
 
   private Outputs() {}
 

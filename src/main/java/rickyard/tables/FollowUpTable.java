@@ -65,8 +65,7 @@ public record FollowUpTable(FollowUpSettings settings, TableFile file) {
       boolean isThere, String setting, TableFile file, List<TableProblem> problems) {
     if (!isThere) {
       String expected = "a row of setting " + setting + " with a blank key";
-      problems.add(
-          new TableProblem(file.name(), 0, "setting", "missing-row", expected, "none"));
+      problems.add(new TableProblem(file.name(), 0, "setting", "missing-row", expected, "none"));
     }
   }
 

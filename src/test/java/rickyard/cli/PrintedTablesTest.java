@@ -85,7 +85,11 @@ class PrintedTablesTest {
 
   private static List<CSVRecord> csv(String text) throws IOException {
     try (var parser =
-        CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get()
+        CSVFormat.RFC4180
+            .builder()
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .get()
             .parse(new StringReader(text))) {
       return parser.getRecords();
     }
@@ -123,8 +127,7 @@ class PrintedTablesTest {
     List<String> lines = LotList.of(lots, Optional.of("ID"));
     List<CSVRecord> csv = assertOneContent(LotList.table(lots, Optional.of("ID")), lines);
     assertEquals(
-        List.of("clears", "exceeds", "no limit"),
-        csv.stream().map(r -> r.get("stands")).toList());
+        List.of("clears", "exceeds", "no limit"), csv.stream().map(r -> r.get("stands")).toList());
     assertTrue(lines.get(1).endsWith("clears (provisional)"), lines.get(1));
     assertTrue(String.join(" ", LotList.of(lots, Optional.empty())).contains("pregnant-late"));
   }
@@ -134,8 +137,7 @@ class PrintedTablesTest {
     List<String> trace =
         List.of("NSC = 9, derived", "  WSC = 8, printed " + "in a place ".repeat(9), "limit x");
 
-    List<CSVRecord> csv =
-        assertOneContent(TraceList.table("=L-1", trace), TraceList.of(trace));
+    List<CSVRecord> csv = assertOneContent(TraceList.table("=L-1", trace), TraceList.of(trace));
     assertEquals(List.of("0", "1", "0"), csv.stream().map(r -> r.get("depth")).toList());
   }
 

@@ -146,7 +146,10 @@ class FollowUpsEndToEndTest {
 
     assertEquals(
         List.of("bay"),
-        rows.stream().filter(r -> "weight".equals(r.get("kind"))).map(r -> r.get("about")).toList());
+        rows.stream()
+            .filter(r -> "weight".equals(r.get("kind")))
+            .map(r -> r.get("about"))
+            .toList());
     assertTrue(rows.stream().noneMatch(r -> "shelf-life".equals(r.get("kind"))), rows.toString());
     assertTrue(rows.stream().noneMatch(r -> "recheck".equals(r.get("kind"))), rows.toString());
   }

@@ -101,8 +101,7 @@ class OfficeAboutEndToEndTest {
 
   @Test
   void aNameThatMeansSeveralListsThemAndOneThatMeansNothingSaysSo() {
-    assertEquals(
-        List.of("SK-1", "SK-2", "SK-3"), about("sk").stream().map(AboutCard::id).toList());
+    assertEquals(List.of("SK-1", "SK-2", "SK-3"), about("sk").stream().map(AboutCard::id).toList());
     assertEquals(List.of("moss"), about("oss").stream().map(AboutCard::id).toList());
     assertThrows(UsageException.class, () -> about("nobody"));
   }

@@ -39,8 +39,7 @@ class SummarySchemaEndToEndTest {
   }
 
   private static void assertValid(MorningEnd end, String about) {
-    assertEquals(
-        List.of(), PublishedSchema.faults(SmallOffice.text(end, "summary.json")), about);
+    assertEquals(List.of(), PublishedSchema.faults(SmallOffice.text(end, "summary.json")), about);
   }
 
   /** Rows lost, cells blank, words wrong, conditions changed: what a hurried person does. */

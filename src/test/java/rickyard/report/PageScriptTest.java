@@ -83,8 +83,7 @@ class PageScriptTest {
     only.setSelectedAttribute(only.getOptionByText("Horses: call now"), true);
     List<String> shown = names(page, "[data-entry=horse]:not(.away)");
     assertFalse(shown.isEmpty());
-    assertEquals(
-        shown, names(page, "[data-entry=horse][data-level=call-now]"));
+    assertEquals(shown, names(page, "[data-entry=horse][data-level=call-now]"));
     assertEquals(0, page.querySelectorAll("[data-entry=lot]:not(.away)").size());
   }
 
@@ -152,8 +151,7 @@ class PageScriptTest {
             "Ada, of the office",
             "rang at 7, will wait"),
         records.get(0).toList());
-    assertTrue(
-        page.getElementById("told-status").asNormalizedText().startsWith("1 row, not yet"));
+    assertTrue(page.getElementById("told-status").asNormalizedText().startsWith("1 row, not yet"));
 
     item.<HtmlElement>querySelector("input[type=checkbox]").click();
     assertEquals("", rows(page).getText());

@@ -44,7 +44,8 @@ class SummarySchemaTest {
     assertFalse(
         PublishedSchema.publishedFaults(good.replace("\"p_over\"", "\"p_under\"")).isEmpty());
     assertFalse(
-        PublishedSchema.publishedFaults(good.replaceFirst("\"files\" : (\\d+)", "\"files\" : \"$1\""))
+        PublishedSchema.publishedFaults(
+                good.replaceFirst("\"files\" : (\\d+)", "\"files\" : \"$1\""))
             .isEmpty());
   }
 

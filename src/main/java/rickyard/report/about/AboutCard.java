@@ -47,8 +47,7 @@ public record AboutCard(
   }
 
   /** One of several that a name may mean. */
-  public static AboutCard listed(
-      String kind, String id, String name, String client, String phone) {
+  public static AboutCard listed(String kind, String id, String name, String client, String phone) {
     return new AboutCard(
         kind, id, name, client, phone, "", "", null, null, null, "", null, List.of());
   }

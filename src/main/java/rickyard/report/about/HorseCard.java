@@ -33,9 +33,7 @@ final class HorseCard {
     @Nullable LimitLine worst = diet == null ? null : diet.worst();
     String verdict = diet == null ? "cannot-judge" : diet.verdict();
     List<Hay> hay =
-        facts.hay(advice.client()).stream()
-            .filter(h -> AboutWords.isFed(diet, h.lot()))
-            .toList();
+        facts.hay(advice.client()).stream().filter(h -> AboutWords.isFed(diet, h.lot())).toList();
     List<Line> lines = new ArrayList<>();
     AboutWords.add(lines, "about", about(horse, advice));
     AboutWords.add(lines, "now", Words.of("priority", advice.priority().code()));
@@ -48,7 +46,8 @@ final class HorseCard {
     advice.proposals().stream()
         .filter(p -> !advice.vetFirst())
         .findFirst()
-        .ifPresent(p -> AboutWords.add(lines, "proposed", Words.of("kind", p.kind()) + ": " + p.why()));
+        .ifPresent(
+            p -> AboutWords.add(lines, "proposed", Words.of("kind", p.kind()) + ": " + p.why()));
     advice.questions().forEach(q -> AboutWords.add(lines, "ask", q.question()));
     words.due(lines, advice.horse());
     return new AboutCard(
@@ -104,7 +103,8 @@ final class HorseCard {
         ? "not known"
         : diet.portions().stream()
             .sorted(Comparator.comparing(p -> !p.asForage()))
-            .map(this::portion).collect(Collectors.joining(", "));
+            .map(this::portion)
+            .collect(Collectors.joining(", "));
   }
 
   private String portion(PortionLine portion) {

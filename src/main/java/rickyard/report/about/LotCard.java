@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BinaryOperator;
-import java.util.Optional;
-import rickyard.report.about.AboutCard.Line;
 import rickyard.core.judgement.Word;
+import rickyard.report.about.AboutCard.Line;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.LotRow;
@@ -18,8 +18,7 @@ import rickyard.report.view.VerdictRow;
 /** The card of a lot. */
 final class LotCard {
   private static final String EVERY_HORSE = "all";
-  private static final List<String> WORDS =
-      Arrays.stream(Word.values()).map(Word::code).toList();
+  private static final List<String> WORDS = Arrays.stream(Word.values()).map(Word::code).toList();
   private static final Comparator<VerdictRow> WORST_LAST =
       Comparator.<VerdictRow>comparingInt(v -> place(v.verdict()))
           .thenComparingDouble(LotCard::chance)
@@ -51,12 +50,17 @@ final class LotCard {
     }
     lot.assumptions().forEach(a -> AboutWords.add(lines, "note", a));
     List<Hay> hay = new ArrayList<>();
-    facts.hay().forEach((client, all) -> all.stream()
-        .filter(h -> h.lot().equals(lot.lot()))
-        .forEach(h -> {
-          hay.add(h);
-          AboutWords.add(lines, "hay", words.client(client) + ", " + h.words());
-        }));
+    facts
+        .hay()
+        .forEach(
+            (client, all) ->
+                all.stream()
+                    .filter(h -> h.lot().equals(lot.lot()))
+                    .forEach(
+                        h -> {
+                          hay.add(h);
+                          AboutWords.add(lines, "hay", words.client(client) + ", " + h.words());
+                        }));
     eaters(lot.lot()).ifPresent(e -> AboutWords.add(lines, "fed to", e));
     words.due(lines, lot.lot());
     Optional<VerdictRow> worst = verdicts.stream().max(WORST_LAST);
@@ -76,7 +80,9 @@ final class LotCard {
         lines);
   }
 
-  /** The worst-placed limit of each group; what holds for every horse only where it is in the way. */
+  /**
+   * The worst-placed limit of each group; what holds for every horse only where it is in the way.
+   */
   private static List<VerdictRow> worstOfEachGroup(LotRow lot) {
     SortedMap<String, VerdictRow> worst = new TreeMap<>();
     lot.verdicts().stream()
@@ -97,7 +103,8 @@ final class LotCard {
 
   private static String verdict(VerdictRow row) {
     return Words.of("verdict", row.verdict())
-        + AboutWords.figure(row.quantity(), row.value(), row.u(), row.limit(), row.unit(), row.pOver());
+        + AboutWords.figure(
+            row.quantity(), row.value(), row.u(), row.limit(), row.unit(), row.pOver());
   }
 
   private String nsc(LotRow lot) {

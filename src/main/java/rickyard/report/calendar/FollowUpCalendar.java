@@ -16,11 +16,10 @@ import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Locale;
-import rickyard.report.text.Harmless;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Words;
 import rickyard.report.view.FollowUpRow;
 import rickyard.report.view.MorningView;
-import rickyard.report.text.Plain;
 
 /**
  * follow-ups.ics: an entry for the whole day for each row of follow-ups.csv. An entry keeps its UID

@@ -19,12 +19,12 @@ import rickyard.report.text.FileName;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Languages;
 import rickyard.report.text.Phrases;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Shown;
 import rickyard.report.view.ClientFacts;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.PaperFacts;
-import rickyard.report.text.Plain;
 
 /** A draft for each adviser with calls to make, in the order to make them. */
 public final class Alerts {

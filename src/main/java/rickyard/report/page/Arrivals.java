@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import rickyard.report.text.Harmless;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.Counts;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.OutcomeRow;
-import rickyard.report.text.Plain;
 
 /** What arrived and how it was counted. */
 public final class Arrivals {

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
-import rickyard.report.text.Plain;
 
 /**
  * Verdicts gathered by what was measured: the value is said once, drawn once, and limits that read

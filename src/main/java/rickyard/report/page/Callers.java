@@ -8,11 +8,11 @@ import java.util.TreeMap;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Priority;
 import rickyard.report.text.Harmless;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.ClientFacts;
 import rickyard.report.view.MorningView;
-import rickyard.report.text.Plain;
 
 /** Whom to call: one call a client, the most urgent first. */
 public final class Callers {
@@ -97,9 +97,7 @@ public final class Callers {
   private static Told told(MorningView view, HorseAdvice horse) {
     var diet = horse.after();
     return new Told(
-        view.asOf().toString(),
-        Harmless.line(horse.horse()),
-        diet == null ? "" : diet.verdict());
+        view.asOf().toString(), Harmless.line(horse.horse()), diet == null ? "" : diet.verdict());
   }
 
   /** The figure behind the call; empty where no limit gives one. */

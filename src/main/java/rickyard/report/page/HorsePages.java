@@ -10,12 +10,12 @@ import rickyard.core.advice.HorseQuestion;
 import rickyard.core.advice.Priority;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
+import rickyard.report.text.Plain;
+import rickyard.report.text.PlainNumber;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.MorningView;
-import rickyard.report.text.Plain;
-import rickyard.report.text.PlainNumber;
 
 /** The horses, by how soon a person must hear of them; each with its diet before and after. */
 public final class HorsePages {

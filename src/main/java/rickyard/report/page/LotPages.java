@@ -11,14 +11,14 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
+import rickyard.report.text.Plain;
+import rickyard.report.text.PlainNumber;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.AnalysisRow;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.VerdictRow;
-import rickyard.report.text.Plain;
-import rickyard.report.text.PlainNumber;
 
 /** The lots, in the order of their suitability, each with its pictures and where they came from. */
 public final class LotPages {

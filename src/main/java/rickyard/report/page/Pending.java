@@ -10,12 +10,12 @@ import java.util.Set;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Priority;
 import rickyard.report.text.Harmless;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Words;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.QuestionRow;
 import rickyard.report.view.VerdictRow;
-import rickyard.report.text.Plain;
 
 /** What could not be judged, and what would settle it. */
 public final class Pending {

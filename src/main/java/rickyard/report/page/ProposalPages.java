@@ -15,9 +15,9 @@ import rickyard.core.advice.Proposal;
 import rickyard.core.advice.ProposalItem;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
-import rickyard.report.text.Plain;
 
 /** What could put a diet right, best first, with the days of the change. */
 public final class ProposalPages {

@@ -44,7 +44,8 @@ class PlainTest {
     Set<String> missing = new TreeSet<>();
     Set<String> known = new TreeSet<>(Words.codes("say"));
     Path doubts = Path.of("src/main/java/rickyard/intake/interpret/Doubts.java");
-    Matcher label = Pattern.compile("(?m)^ +case ([^>]+)->").matcher(Files.readString(doubts, UTF_8));
+    Matcher label =
+        Pattern.compile("(?m)^ +case ([^>]+)->").matcher(Files.readString(doubts, UTF_8));
     int found = 0;
     while (label.find()) {
       Matcher code = Pattern.compile("\"([a-z]+(?:-[a-z]+)+)\"").matcher(label.group(1));

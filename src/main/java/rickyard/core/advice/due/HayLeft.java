@@ -9,7 +9,8 @@ import rickyard.core.nutrition.Delivery;
 
 /**
  * Hay of one lot that one client still has: what it holds of the lot and what was delivered to it,
- * less what its horses ate since that was opened. Where a register says no amount, nothing is known.
+ * less what its horses ate since that was opened. Where a register says no amount, nothing is
+ * known.
  *
  * @param kg as fed
  * @param lastDay last day on which the horses that eat it get all of theirs

@@ -55,8 +55,7 @@ final class StocksDue {
   /** Without a veterinary plan nothing is written from which a ration could be worked out. */
   private String amount(HayStore store) {
     boolean isWithheld =
-        context.advice().stream()
-            .anyMatch(a -> a.vetFirst() && store.horses().contains(a.horse()));
+        context.advice().stream().anyMatch(a -> a.vetFirst() && store.horses().contains(a.horse()));
     return isWithheld ? "hay" : Math.round(store.left().kg()) + " kg";
   }
 
