@@ -17,7 +17,8 @@ import picocli.CommandLine.Spec;
       "  source <(rickyard completion)",
       "  rickyard completion > ~/.local/share/bash-completion/completions/rickyard",
       "",
-      "In zsh, first: autoload -U +X compinit && compinit; autoload -U +X bashcompinit && bashcompinit"
+      "In zsh, first: autoload -U +X compinit && compinit; autoload -U +X bashcompinit &&"
+          + " bashcompinit"
     })
 final class CompletionCommand implements Callable<Integer> {
   private static final String PROGRAM = "rickyard";

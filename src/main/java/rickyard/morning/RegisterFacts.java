@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.nutrition.Horse;
+import rickyard.registers.Adviser;
 import rickyard.registers.Client;
 import rickyard.registers.Office;
 import rickyard.report.view.ClientFacts;
@@ -62,7 +63,8 @@ final class RegisterFacts {
               c.email(),
               c.adviser(),
               c.units(),
-              office.adviserName(c.adviser())));
+              office.findAdviser(c.adviser()).map(Adviser::name).orElse(c.adviser()),
+              office.findAdviser(c.adviser()).map(Adviser::phone).orElse("")));
     }
     return facts;
   }

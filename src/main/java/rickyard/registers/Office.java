@@ -68,9 +68,9 @@ public record Office(
     return Optional.ofNullable(clients.get(clientId));
   }
 
-  /** An adviser as people call it: the name of the register, or what clients.csv says. */
-  public String adviserName(String adviser) {
-    return Optional.ofNullable(advisers.get(adviser.strip())).map(Adviser::name).orElse(adviser);
+  /** The adviser that clients.csv names, if the office keeps a register of them. */
+  public Optional<Adviser> findAdviser(String adviser) {
+    return Optional.ofNullable(advisers.get(adviser.strip()));
   }
 
   public Optional<Horse> findHorse(String horseId) {

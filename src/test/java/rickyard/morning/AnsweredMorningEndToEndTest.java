@@ -207,7 +207,8 @@ class AnsweredMorningEndToEndTest {
         office.resolve("registers/decisions.csv"),
         "date,about,kind,value,start_on,by,why\n"
             + "2026-03-16,\"report-a.csv, page 1, row 5, column Unit\",correction,17.0,,ruth,x\n"
-            + "2026-03-16,\"eport-a.csv, page 1, row 4, column Dry matter\",correction,1.0,,ruth,x\n");
+            + "2026-03-16,\"eport-a.csv, page 1, row 4, column Dry"
+            + " matter\",correction,1.0,,ruth,x\n");
 
     Path out = SmallOffice.run(office, DAY).out();
 

@@ -15,7 +15,8 @@ import rickyard.report.view.HorseFacts;
 import rickyard.report.view.MorningView;
 
 /** How one horse's client is spoken to: language, units, names. */
-record Voice(Phrases texts, Mass first, String horse, String client, String adviser) {
+record Voice(
+    Phrases texts, Mass first, String horse, String client, String adviser, String adviserPhone) {
   private static final int LONGEST_NAME = 60;
   private static final double SMALLEST = 0.001;
 
@@ -28,7 +29,8 @@ record Voice(Phrases texts, Mass first, String horse, String client, String advi
         Mass.named(units),
         Cut.name(facts == null ? "" : facts.name(), horse.horse(), LONGEST_NAME),
         Cut.name(client == null ? "" : client.name(), horse.client(), LONGEST_NAME),
-        client == null ? "" : Cut.line(client.adviserName(), LONGEST_NAME));
+        client == null ? "" : Cut.line(client.adviserName(), LONGEST_NAME),
+        client == null ? "" : Cut.line(client.adviserPhone(), LONGEST_NAME));
   }
 
   /** A text with the horse, the client and the adviser filled in where it names them. */
@@ -47,7 +49,8 @@ record Voice(Phrases texts, Mass first, String horse, String client, String advi
   }
 
   String ring() {
-    String contact = texts.say("office.contact");
+    String contact =
+        adviser.isEmpty() || adviserPhone.isEmpty() ? texts.say("office.contact") : adviserPhone;
     String named = contact.isEmpty() ? "" : ", " + contact;
     return adviser.isEmpty()
         ? texts.say("ring.nobody", "office", texts.say("office.name"), "contact", named)
