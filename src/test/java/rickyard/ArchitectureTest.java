@@ -25,6 +25,8 @@ class ArchitectureTest {
           .definedBy("rickyard.morning..")
           .layer("report")
           .definedBy("rickyard.report..")
+          .layer("post")
+          .definedBy("rickyard.post..")
           .layer("ledger")
           .definedBy("rickyard.ledger..")
           .layer("registers")
@@ -53,12 +55,14 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("cli")
           .whereLayer("report")
           .mayOnlyBeAccessedByLayers("cli", "morning")
+          .whereLayer("post")
+          .mayOnlyBeAccessedByLayers("cli", "morning")
           .whereLayer("ledger")
-          .mayOnlyBeAccessedByLayers("cli", "morning", "report")
+          .mayOnlyBeAccessedByLayers("cli", "morning", "report", "post")
           .whereLayer("registers")
           .mayOnlyBeAccessedByLayers("cli", "morning", "report", "ledger")
           .whereLayer("tables")
-          .mayOnlyBeAccessedByLayers("cli", "morning", "report", "ledger", "registers")
+          .mayOnlyBeAccessedByLayers("cli", "morning", "report", "post", "ledger", "registers")
           .whereLayer("intake")
           .mayOnlyBeAccessedByLayers("cli", "morning", "report", "ledger", "registers", "tables")
           .whereLayer("core.advice")
@@ -153,14 +157,14 @@ class ArchitectureTest {
           .because("fixed identity, fonts and no fetching are seen to in one place");
 
   @ArchTest
-  static final ArchRule mailStaysInReportLetter =
+  static final ArchRule mailStaysInTwoRooms =
       noClasses()
           .that()
-          .resideOutsideOfPackage("rickyard.report.letter..")
+          .resideOutsideOfPackages("rickyard.report.letter..", "rickyard.post..")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("jakarta.mail..", "jakarta.activation..", "org.eclipse.angus..")
-          .because("drafts are made in one place, and nothing else can send");
+          .because("drafts are made in one place and sent in one other");
 
   @ArchTest
   static final ArchRule jdbcStaysInTheLedger =

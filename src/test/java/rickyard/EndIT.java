@@ -22,13 +22,17 @@ class EndIT {
 
   @TempDir Path folder;
 
+  private static List<String> command(Path office) {
+    return List.of("morning", office.toString(), "--as-of", DAY, "--outputs", "data,page");
+  }
+
   @Test
   void aRunThatIsAskedToEndClosesItsLedgerAndGoesOnLater() throws Exception {
     Path office = folder.resolve("office");
     BuiltJar.copy(OFFICE, office);
     Path log = folder.resolve("log.txt");
-    List<String> command = List.of("morning", office.toString(), "--as-of", DAY);
-    Process run = BuiltJar.start(List.of(), command, log);
+    List<String> command = command(office);
+    Process run = BuiltJar.start(BuiltJar.quick(), command, log);
     Path originals = office.resolve("ledger/originals");
     while (run.isAlive() && !Files.isDirectory(originals)) {
       Thread.sleep(5);
@@ -45,7 +49,7 @@ class EndIT {
                     + " it stopped."),
         Files.readString(log));
     assertEquals(List.of(), temporary(office.resolve("ledger")));
-    BuiltJar.Ended again = BuiltJar.run(List.of(), command);
+    BuiltJar.Ended again = BuiltJar.run(BuiltJar.quick(), command);
     assertEquals(0, again.status(), again.output());
     assertTrue(again.output().contains("resume   the morning of " + DAY), again.output());
     assertPrivate(office.resolve("ledger"));
@@ -82,7 +86,7 @@ class EndIT {
     Path blocked = office.resolve("mornings").resolve(DAY).resolve("horses.csv");
     Files.createDirectories(blocked.resolve("in-the-way"));
 
-    BuiltJar.Ended ended = BuiltJar.run("morning", office.toString(), "--as-of", DAY);
+    BuiltJar.Ended ended = BuiltJar.run(BuiltJar.quick(), command(office));
 
     Path log = office.resolve("ledger/logs/rickyard.log");
     List<String> trouble = ended.output().lines().filter(l -> l.startsWith("rickyard: ")).toList();
@@ -105,22 +109,22 @@ class EndIT {
   void aRebuildThatIsKilledCanBeRunAgain() throws Exception {
     Path office = folder.resolve("office");
     BuiltJar.copy(OFFICE, office);
-    BuiltJar.Ended morning = BuiltJar.run("morning", office.toString(), "--as-of", DAY);
+    BuiltJar.Ended morning = BuiltJar.run(BuiltJar.quick(), command(office));
     assertEquals(0, morning.status(), morning.output());
     List<String> command = List.of("rebuild", office.toString());
-    Process run = BuiltJar.start(List.of(), command, folder.resolve("log.txt"));
+    Process run = BuiltJar.start(BuiltJar.quick(), command, folder.resolve("log.txt"));
     Path aside = office.resolve("ledger/set-aside");
     while (run.isAlive() && !Files.isDirectory(aside)) {
       Thread.sleep(2);
     }
     run.destroyForcibly().waitFor();
 
-    BuiltJar.Ended again = BuiltJar.run(List.of(), command);
+    BuiltJar.Ended again = BuiltJar.run(BuiltJar.quick(), command);
 
     assertEquals(0, again.status(), again.output());
     assertTrue(
         again.output().contains("Rebuilt: 1 finished morning and 3 originals"), again.output());
-    BuiltJar.Ended nothing = BuiltJar.run("morning", office.toString(), "--as-of", DAY);
+    BuiltJar.Ended nothing = BuiltJar.run(BuiltJar.quick(), command(office));
     assertTrue(nothing.output().contains("Nothing is new"), nothing.output());
   }
 }

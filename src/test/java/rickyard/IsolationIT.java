@@ -56,7 +56,7 @@ class IsolationIT {
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     words.addAll(BuiltJar.quick());
     words.addAll(List.of("-cp", classPath, "rickyard.cli.Rickyard"));
-    words.addAll(List.of("morning", office.toString(), "--as-of", day));
+    words.addAll(List.of("morning", office.toString(), "--as-of", day, "--outputs", "data,page"));
     return new ProcessBuilder(words)
         .redirectErrorStream(true)
         .redirectOutput(log(office).toFile())

@@ -42,6 +42,7 @@ final class DemoCommand implements Callable<Integer> {
         OfficeFolders.of(office),
         Optional.of(DEMO_DAY),
         new Options("kg", new TreeSet<>(MorningCommand.OUTPUTS)),
-        Math.min(4, Runtime.getRuntime().availableProcessors()));
+        Math.min(4, Runtime.getRuntime().availableProcessors()),
+        Optional.empty());
   }
 }

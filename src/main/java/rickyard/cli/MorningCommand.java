@@ -16,6 +16,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rickyard.morning.OfficeFolders;
 import rickyard.morning.Options;
+import rickyard.post.MailSettings;
+import rickyard.report.Outputs;
 import rickyard.report.view.PaperSize;
 
 /** Runs one morning of an office. */
@@ -28,12 +30,13 @@ import rickyard.report.view.PaperSize;
       "Examples:",
       "  rickyard morning my-office",
       "  rickyard morning my-office --as-of 2026-03-16 --units lb --out today",
+      "  rickyard morning my-office --send",
       "",
       "The same command after a crash goes on where it stopped; run again with nothing new it says",
       "so and changes nothing."
     })
 final class MorningCommand implements Callable<Integer> {
-  static final List<String> OUTPUTS = List.of("data", "page", "pdf", "sheets", "letters");
+  static final List<String> OUTPUTS = Outputs.ALL;
 
   @Mixin private final FolderOptions folders = new FolderOptions();
 
@@ -69,6 +72,14 @@ final class MorningCommand implements Callable<Integer> {
   @Option(names = "--workers", paramLabel = "N", description = "Documents read at a time.")
   private int workers = Math.min(4, Runtime.getRuntime().availableProcessors());
 
+  @Option(
+      names = "--send",
+      description = {
+        "Send the alerts, and the letters released in decisions.csv, through the server of",
+        "config/mail.properties. Without it nothing is sent."
+      })
+  private boolean send;
+
   @Spec private CommandSpec spec;
 
   @SuppressWarnings("NullAway.Init") // picocli fills spec before call
@@ -94,7 +105,19 @@ final class MorningCommand implements Callable<Integer> {
         where,
         Optional.ofNullable(asOf),
         new Options(units, new TreeSet<>(outputs), size()),
-        workers);
+        workers,
+        mail(where));
+  }
+
+  private Optional<MailSettings> mail(OfficeFolders where) {
+    if (!send) {
+      return Optional.empty();
+    }
+    if (!outputs.contains("letters")) {
+      throw new ParameterException(
+          spec.commandLine(), "--send needs letters among the --outputs; nothing else is sent");
+    }
+    return Optional.of(MailSettings.load(where.officeConfig(), System.getenv()));
   }
 
   private PaperSize size() {

@@ -10,6 +10,7 @@ import rickyard.morning.Morning;
 import rickyard.morning.MorningEnd;
 import rickyard.morning.OfficeFolders;
 import rickyard.morning.Options;
+import rickyard.post.MailSettings;
 
 /** Starts a morning and prints its lines; the demo runs the same way. */
 final class MorningRun {
@@ -20,7 +21,8 @@ final class MorningRun {
       OfficeFolders folders,
       Optional<LocalDate> asOf,
       Options options,
-      int workers) {
+      int workers,
+      Optional<MailSettings> mail) {
     PrintWriter out = spec.commandLine().getOut();
     ConsoleProgress progress = new ConsoleProgress(out, Ansi.AUTO.enabled());
     folders.check();
@@ -28,10 +30,10 @@ final class MorningRun {
         spec.commandLine().getErr(),
         () -> {
           MorningEnd end =
-              new Morning(folders, options, workers, progress, RunLog::open)
+              new Morning(folders, options, workers, progress, RunLog::open, mail)
                   .run(asOf, LocalDate.now(ZoneId.systemDefault()));
           end.lines().forEach(progress::line);
-          return Rickyard.DONE;
+          return end.postTrouble() ? Rickyard.FAILED : Rickyard.DONE;
         });
   }
 }

@@ -13,7 +13,10 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -43,25 +46,72 @@ public final class DurableFiles {
 
   /** The same with content that is made while it is written. */
   public static void write(Path target, Content content) throws IOException {
+    Path temporary = temporary(target);
+    try (FileChannel channel = open(temporary)) {
+      fill(Channels.newOutputStream(channel), content);
+      channel.force(true);
+    }
+    rename(temporary, target);
+  }
+
+  /**
+   * The same, but a file that is there with the very bytes is left alone.
+   *
+   * @return the SHA-256 of the bytes
+   */
+  public static String writeChanged(Path target, Content content) throws IOException {
+    Path temporary = temporary(target);
+    String hash;
+    boolean isThere;
+    try (FileChannel channel = open(temporary)) {
+      MessageDigest digest = Originals.digest();
+      fill(new DigestOutputStream(Channels.newOutputStream(channel), digest), content);
+      hash = HexFormat.of().formatHex(digest.digest());
+      isThere = isThere(target, hash);
+      if (!isThere) {
+        channel.force(true);
+      }
+    }
+    if (isThere) {
+      Files.delete(temporary);
+    } else {
+      rename(temporary, target);
+    }
+    return hash;
+  }
+
+  /** Whether a file, not a link to one, is there with this SHA-256. */
+  public static boolean isThere(Path file, String sha256) {
+    try {
+      return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+          && Originals.sha256(out -> Files.copy(file, out)).equals(sha256);
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private static Path temporary(Path target) throws IOException {
     Path folder = target.toAbsolutePath().getParent();
     if (folder == null) {
       throw new IOException("no folder for " + target.getFileName());
     }
     makeFolders(folder);
-    Path temporary = folder.resolve(target.getFileName() + TEMPORARY);
-    try (FileChannel channel =
-        FileChannel.open(
-            temporary,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.WRITE,
-            StandardOpenOption.TRUNCATE_EXISTING,
-            LinkOption.NOFOLLOW_LINKS)) {
-      OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), BUFFER);
-      content.write(out);
-      out.flush();
-      channel.force(true);
-    }
-    rename(temporary, target);
+    return folder.resolve(target.getFileName() + TEMPORARY);
+  }
+
+  private static FileChannel open(Path temporary) throws IOException {
+    return FileChannel.open(
+        temporary,
+        StandardOpenOption.CREATE,
+        StandardOpenOption.WRITE,
+        StandardOpenOption.TRUNCATE_EXISTING,
+        LinkOption.NOFOLLOW_LINKS);
+  }
+
+  private static void fill(OutputStream to, Content content) throws IOException {
+    OutputStream out = new BufferedOutputStream(to, BUFFER);
+    content.write(out);
+    out.flush();
   }
 
   /** Renames in one step and makes that durable; a file under the new name is replaced. */

@@ -17,11 +17,13 @@ public final class Ledger implements AutoCloseable {
   private final Journal journal;
   private final Results results;
   private final Mornings mornings;
+  private final PostBook post;
 
-  Ledger(Database database, Originals originals, Journal journal, Head head) {
+  Ledger(Database database, Originals originals, Journal journal, PostBook post, Head head) {
     this.database = database;
     this.originals = originals;
     this.journal = journal;
+    this.post = post;
     this.results = new Results(database);
     this.mornings = new Mornings(journal, database, results, head);
   }
@@ -65,6 +67,11 @@ public final class Ledger implements AutoCloseable {
 
   public Journal journal() {
     return journal;
+  }
+
+  /** What was handed to a mail server. */
+  public PostBook post() {
+    return post;
   }
 
   public Mornings mornings() {

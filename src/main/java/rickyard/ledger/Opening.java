@@ -145,7 +145,7 @@ final class Opening {
     if (!journal.head().equals(Optional.of(head))) {
       journal.write(head);
     }
-    Ledger ledger = new Ledger(database, originals, journal, head);
+    Ledger ledger = new Ledger(database, originals, journal, new PostBook(folder), head);
     repair.requireOriginals(ledger.mornings());
     return ledger;
   }

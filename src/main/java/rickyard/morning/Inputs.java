@@ -1,6 +1,7 @@
 package rickyard.morning;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -17,6 +18,7 @@ import rickyard.ledger.Ledger;
 import rickyard.ledger.Originals;
 import rickyard.registers.LoadContext;
 import rickyard.registers.Loaded;
+import rickyard.registers.RegisterFile;
 import rickyard.registers.Registers;
 
 /**
@@ -120,8 +122,20 @@ record Inputs(
     registers
         .office()
         .files()
-        .forEach(file -> digests.put("registers/" + file.name(), file.sha256()));
+        .forEach(file -> digest(file).ifPresent(d -> digests.put("registers/" + file.name(), d)));
     return digests;
+  }
+
+  /**
+   * The digest of a register. Releases are left out: to release a letter is not a new morning, in
+   * which the letter might become another.
+   */
+  private Optional<String> digest(RegisterFile file) {
+    if (!file.name().equals(Releases.REGISTER)) {
+      return Optional.of(file.sha256());
+    }
+    return file.without(Releases.rows(registers.office(), asOf))
+        .map(text -> Originals.sha256(text.getBytes(StandardCharsets.UTF_8)));
   }
 
   /** Whether a file is there that this reader has not read yet. */

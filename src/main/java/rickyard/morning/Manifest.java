@@ -6,13 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Collections;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.ledger.DurableFiles;
 import rickyard.ledger.MorningRow;
-import rickyard.ledger.Originals;
-import rickyard.report.OutputFile;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -28,14 +26,6 @@ record Manifest(SortedMap<String, String> files) {
 
   Manifest {
     files = Collections.unmodifiableSortedMap(new TreeMap<>(files));
-  }
-
-  static Manifest of(Map<String, OutputFile> outputs) throws IOException {
-    SortedMap<String, String> files = new TreeMap<>();
-    for (Map.Entry<String, OutputFile> output : outputs.entrySet()) {
-      files.put(output.getKey(), Originals.sha256(output.getValue()::write));
-    }
-    return new Manifest(files);
   }
 
   /** The manifest of the folder's run.json; empty if there is none that can be read. */
@@ -70,16 +60,7 @@ record Manifest(SortedMap<String, String> files) {
 
   /** Whether every file is there with its hash. */
   boolean isWhole(Path out) {
-    return files.entrySet().stream().allMatch(e -> isThere(out, e.getKey(), e.getValue()));
-  }
-
-  static boolean isThere(Path folder, String path, String hash) {
-    Path file = folder.resolve(path);
-    try {
-      return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-          && Originals.sha256(out -> Files.copy(file, out)).equals(hash);
-    } catch (IOException e) {
-      return false;
-    }
+    return files.entrySet().stream()
+        .allMatch(e -> DurableFiles.isThere(out.resolve(e.getKey()), e.getValue()));
   }
 }

@@ -12,6 +12,7 @@ import rickyard.ledger.Ledger;
 import rickyard.ledger.LedgerException;
 import rickyard.ledger.MorningRow;
 import rickyard.ledger.Mornings;
+import rickyard.post.MailSettings;
 import rickyard.report.text.BrokenTemplateException;
 
 /** One run of an office: takes it, finds out which morning this is, and brings it to its end. */
@@ -21,6 +22,7 @@ public final class Morning {
   private final int workers;
   private final Progress progress;
   private final Consumer<Path> openLog;
+  private final Optional<MailSettings> mail;
 
   /**
    * Prepares a run.
@@ -37,11 +39,27 @@ public final class Morning {
       int workers,
       Progress progress,
       Consumer<Path> openLog) {
+    this(folders, options, workers, progress, openLog, Optional.empty());
+  }
+
+  /**
+   * The same, and what may be sent is sent.
+   *
+   * @param mail through which server; empty to send nothing
+   */
+  public Morning(
+      OfficeFolders folders,
+      Options options,
+      int workers,
+      Progress progress,
+      Consumer<Path> openLog,
+      Optional<MailSettings> mail) {
     this.folders = folders;
     this.options = options;
     this.workers = workers;
     this.progress = progress;
     this.openLog = openLog;
+    this.mail = mail;
   }
 
   /**
@@ -78,7 +96,7 @@ public final class Morning {
             last.map(MorningRow::identity).orElse(""));
     Path out = folders.outFor(asOf);
     if (last.isPresent() && last.get().content().equals(identity.content())) {
-      return again(ledger, inputs, last.get(), out);
+      return sent(ledger, inputs, again(ledger, inputs, last.get(), out));
     }
     int number = last.map(m -> m.number() + 1).orElse(1);
     boolean resumed = unfinished.filter(m -> m.identity().equals(identity.identity())).isPresent();
@@ -98,8 +116,17 @@ public final class Morning {
       MorningWork work =
           new MorningWork(ledger, inputs, options, number, identity, out, intake, progress);
       run(ledger, identity.identity(), goesOn, work);
-      return new MorningEnd(inputs.asOf(), out, false, work.endLines());
+      return sent(ledger, inputs, new MorningEnd(inputs.asOf(), out, false, work.endLines()));
     }
+  }
+
+  private MorningEnd sent(Ledger ledger, Inputs inputs, MorningEnd end) {
+    return mail.map(
+            settings ->
+                end.with(
+                    new SendDesk(settings, inputs.registers().office(), end.asOf(), progress)
+                        .send(ledger, end.out())))
+        .orElse(end);
   }
 
   private LocalDate date(

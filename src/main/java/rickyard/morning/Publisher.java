@@ -7,6 +7,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import rickyard.ledger.DurableFiles;
@@ -35,14 +36,13 @@ final class Publisher {
     try {
       DurableFiles.folder(out);
       wipeTemporary();
-      Manifest before = Manifest.read(out).orElse(new Manifest(new java.util.TreeMap<>()));
-      Manifest now = Manifest.of(outputs);
+      Manifest before = Manifest.read(out).orElse(new Manifest(new TreeMap<>()));
+      SortedMap<String, String> hashes = new TreeMap<>();
       for (Map.Entry<String, OutputFile> output : outputs.entrySet()) {
-        String path = output.getKey();
-        if (!Manifest.isThere(out, path, now.files().getOrDefault(path, ""))) {
-          DurableFiles.write(out.resolve(path), output.getValue()::write);
-        }
+        Path file = out.resolve(output.getKey());
+        hashes.put(output.getKey(), DurableFiles.writeChanged(file, output.getValue()::write));
       }
+      Manifest now = new Manifest(hashes);
       for (String path : before.files().keySet()) {
         if (!now.files().containsKey(path)) {
           remove(path);

@@ -112,6 +112,22 @@ final class RegisterReader {
     return lines;
   }
 
+  /** The text of each row as it stands there, blank ones too; all of it where it is no CSV. */
+  List<String> records(String text) {
+    List<Integer> starts = new ArrayList<>();
+    try (CSVParser parser = parser(text, delimiter(text))) {
+      parser.forEach(found -> starts.add((int) found.getCharacterPosition()));
+    } catch (IOException | UncheckedIOException e) {
+      return List.of(text);
+    }
+    List<String> records = new ArrayList<>();
+    for (int i = 0; i < starts.size(); i++) {
+      int end = i + 1 < starts.size() ? starts.get(i + 1) : text.length();
+      records.add(text.substring(starts.get(i), end).stripTrailing());
+    }
+    return records;
+  }
+
   private static List<String> cells(CSVRecord found) {
     return found.stream().map(cell -> FormulaGuard.strip(cell.strip())).toList();
   }

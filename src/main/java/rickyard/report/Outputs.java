@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Collections;
+import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -33,6 +34,9 @@ public final class Outputs {
 
   /** Family of summary.pdf. */
   public static final String PDF = "pdf";
+
+  /** All families, as a morning writes them unless it is told otherwise. */
+  public static final List<String> ALL = List.of(DATA, PAGE, PDF, SHEETS, LETTERS);
 
   private Outputs() {}
 

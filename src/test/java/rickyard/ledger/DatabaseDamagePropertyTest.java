@@ -22,7 +22,7 @@ import rickyard.BuiltJar;
  * is right or counts as not there.
  */
 class DatabaseDamagePropertyTest {
-  private static final int ROUNDS = Integer.getInteger("rickyard.damage", 12);
+  private static final int ROUNDS = Integer.getInteger("rickyard.damage", 5);
   private static final int KINDS = 4;
   private static final long SEED = Long.getLong("rickyard.damage.seed", 20260316L);
   private static final Duration PATIENCE = Duration.ofSeconds(60);

@@ -11,6 +11,7 @@ import jakarta.mail.Session;
 import jakarta.mail.internet.MimeMessage;
 import jakarta.mail.internet.MimeMultipart;
 import java.io.ByteArrayInputStream;
+import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -21,6 +22,8 @@ import java.util.Random;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
 import org.apache.james.mime4j.dom.Message;
 import org.apache.james.mime4j.dom.Multipart;
 import org.apache.james.mime4j.message.DefaultMessageBuilder;
@@ -31,9 +34,11 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import rickyard.core.advice.HorseAdvice;
+import rickyard.report.csv.CsvOut;
 import rickyard.report.letter.Letters;
 import rickyard.report.sheet.Sheets;
 import rickyard.report.text.Cut;
+import rickyard.report.text.Harmless;
 import rickyard.report.view.MorningView;
 
 /**
@@ -44,7 +49,8 @@ class PaperHostileInputTest {
   private static final long SEED = 20261126L;
   private static final int STRINGS = Integer.getInteger("rickyard.strings", 1_500);
   private static final int PRINTED = 300;
-  private static final String FILE = "(sheets|letters|alerts)/[a-z0-9+=_-]{1,100}\\.(html|pdf|eml)";
+  private static final String FILE =
+      "letters\\.csv|(sheets|letters|alerts)/[a-z0-9+=_-]{1,100}\\.(html|pdf|eml)";
   private static final Set<String> HEADERS =
       Set.of("Date", "To", "Message-ID", "Subject", "MIME-Version", "Content-Type", "X-Unsent");
 
@@ -124,6 +130,25 @@ class PaperHostileInputTest {
       assertTrue(drafts.remove(Letters.path(client)), about);
     }
     assertTrue(drafts.stream().allMatch(d -> d.startsWith("alerts/")), about);
+    releases(view, new String(files.get("letters.csv"), UTF_8), about);
+  }
+
+  /** The table of letters names each client, and each row of it releases for that client. */
+  private static void releases(MorningView view, String csv, String about) throws Exception {
+    List<String> clients = new ArrayList<>();
+    for (CSVRecord row : CSVFormat.RFC4180.parse(new StringReader(csv)).getRecords()) {
+      if (row.getRecordNumber() > 1) {
+        String client = CsvOut.unguarded(row.get(1));
+        clients.add(client);
+        List<CSVRecord> pasted =
+            CSVFormat.DEFAULT.parse(new StringReader(CsvOut.unguarded(row.get(4)))).getRecords();
+        assertEquals(1, pasted.size(), about);
+        assertEquals(Harmless.line(client), pasted.get(0).get(1), about);
+        assertEquals("release", pasted.get(0).get(2), about);
+        assertEquals(row.get(3), pasted.get(0).get(3), about);
+      }
+    }
+    assertEquals(Letters.clients(view).stream().map(Harmless::text).toList(), clients, about);
   }
 
   private static void draft(byte[] bytes, String path, String about) throws Exception {

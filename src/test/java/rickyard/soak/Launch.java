@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import rickyard.BuiltJar;
+import rickyard.report.Outputs;
 
 /**
  * One command line that starts the built program, to be started any number of times.
@@ -15,6 +16,10 @@ import rickyard.BuiltJar;
  * @param words the command
  */
 record Launch(List<String> words) {
+  /** Which families are written: less makes a soak quicker, all are published the same way. */
+  static final String OUTPUTS =
+      System.getProperty("rickyard.soak.outputs", String.join(",", Outputs.ALL));
+
   private static final long PATIENCE_SECONDS = 600;
 
   Launch {
@@ -31,7 +36,7 @@ record Launch(List<String> words) {
     List<String> words = new ArrayList<>(java());
     words.addAll(List.of("-jar", BuiltJar.path().toString()));
     words.addAll(List.of("morning", office.toAbsolutePath().toString(), "--as-of", asOf));
-    words.addAll(List.of("--workers", String.valueOf(workers)));
+    words.addAll(List.of("--workers", String.valueOf(workers), "--outputs", OUTPUTS));
     return new Launch(words);
   }
 
@@ -41,7 +46,7 @@ record Launch(List<String> words) {
     String classPath =
         BuiltJar.path() + File.pathSeparator + Path.of("target", "test-classes").toAbsolutePath();
     words.addAll(List.of("-cp", classPath, OtherDay.class.getName()));
-    words.addAll(List.of(office.toAbsolutePath().toString(), today));
+    words.addAll(List.of(office.toAbsolutePath().toString(), today, OUTPUTS));
     return new Launch(words);
   }
 

@@ -2,7 +2,7 @@ package rickyard.soak;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.TreeSet;
 import rickyard.morning.Morning;
@@ -15,9 +15,9 @@ import rickyard.morning.Progress;
 final class OtherDay {
   private OtherDay() {}
 
-  /** Runs a morning. Arguments: the office folder and the day that the clock shows. */
+  /** Runs a morning. Arguments: the office folder, the day that the clock shows, the outputs. */
   public static void main(String[] arguments) {
-    Options options = new Options("kg", new TreeSet<>(List.of("data", "page")));
+    Options options = new Options("kg", new TreeSet<>(Arrays.asList(arguments[2].split(",", -1))));
     OfficeFolders folders = OfficeFolders.of(Path.of(arguments[0]));
     MorningEnd end =
         new Morning(folders, options, 1, new Printed(), ledger -> {})

@@ -132,7 +132,8 @@ public final class Alerts {
         Harmless.sentence(horse.say()),
         Harmless.sentence(horse.reason()),
         figure(diet == null ? null : diet.worst()),
-        Harmless.line(view.asOf() + "," + horse.horse() + ",told," + verdict + ",,YOUR NAME,"));
+        Harmless.line(
+            view.asOf() + "," + horse.horse() + ",told," + verdict + ",," + Letters.NOBODY + ","));
   }
 
   private String figure(@org.jspecify.annotations.Nullable LimitLine worst) {

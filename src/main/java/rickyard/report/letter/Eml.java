@@ -104,7 +104,11 @@ final class Eml {
     return DATE.format(day.atTime(12, 0).atOffset(ZoneOffset.UTC));
   }
 
-  private static String identity(Draft draft) {
+  /**
+   * The content of a draft in 32 hexadecimal digits: address, words, attachments and day. Its
+   * Message-ID is made of them.
+   */
+  static String identity(Draft draft) {
     try {
       MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
       add(sha256, draft.day().toString());

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Priority;
 import rickyard.report.OutputFile;
+import rickyard.report.csv.CsvOut;
 import rickyard.report.sheet.HorsePaper;
 import rickyard.report.sheet.HorsePapers;
 import rickyard.report.sheet.Sheets;
@@ -26,6 +27,9 @@ import rickyard.report.view.MorningView;
 public final class Letters {
   /** Folder of the drafts to clients. */
   public static final String FOLDER = "letters/";
+
+  /** What stands for the name of who releases a letter until somebody writes it. */
+  public static final String NOBODY = "YOUR NAME";
 
   private static final Set<Priority> TOLD =
       EnumSet.of(Priority.CALL_NOW, Priority.CALL_TODAY, Priority.ASK, Priority.NOTE);
@@ -58,15 +62,18 @@ public final class Letters {
     return new java.util.TreeSet<>(byClient(view).keySet());
   }
 
-  /** All drafts by path; their words are made now, the files when they are written. */
+  /** All drafts by path, and what to write to release one; files are made when written. */
   public SortedMap<String, OutputFile> files() {
     SortedMap<String, OutputFile> files = new TreeMap<>();
+    List<ReleaseRow> rows = new ArrayList<>();
     byClient(view)
         .forEach(
             (client, horses) -> {
               Draft draft = draft(client, horses);
               files.put(path(client), out -> Eml.write(draft, out));
+              rows.add(ReleaseRow.of(client, draft));
             });
+    files.put(ReleaseRow.FILE, out -> CsvOut.write(ReleaseRow.table(rows), out));
     return files;
   }
 

@@ -3,15 +3,16 @@ package rickyard.report.season;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import rickyard.report.text.Harmless;
 import rickyard.report.view.SeasonLot;
 import rickyard.report.view.SeasonView;
-import tech.tablesaw.aggregate.AggregateFunction;
-import tech.tablesaw.aggregate.AggregateFunctions;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
+import tech.tablesaw.table.TableSlice;
 
 /**
  * One way of taking lots together. Tablesaw joins the parts of a key by signs that a name from
@@ -19,15 +20,6 @@ import tech.tablesaw.api.Table;
  */
 final class Grouping {
   private static final String KEY = "key";
-  private static final String ONE = "one";
-  private static final List<AggregateFunction<?, ?>> FUNCTIONS =
-      List.of(
-          AggregateFunctions.countNonMissing,
-          AggregateFunctions.sum,
-          AggregateFunctions.mean,
-          AggregateFunctions.stdDev,
-          AggregateFunctions.min,
-          AggregateFunctions.max);
 
   private final SeasonView view;
   private final List<String> groups;
@@ -59,36 +51,18 @@ final class Grouping {
   }
 
   SeasonSummary.Part part() {
-    Table table = table();
-    List<String> columns = new ArrayList<>(table.columnNames());
-    columns.remove(KEY);
-    Table summary =
-        table.summarize(columns, FUNCTIONS.toArray(AggregateFunction<?, ?>[]::new)).by(KEY);
-    List<SeasonSummary.Row> rows = new ArrayList<>();
-    for (int k = 0; k < keys.size(); k++) {
-      int row = rowOf(summary, k);
-      rows.add(
-          new SeasonSummary.Row(
-              keys.get(k),
-              (int) at(summary, row, AggregateFunctions.countNonMissing, ONE),
-              stats(summary, row),
-              clearings(summary, row)));
+    SortedMap<Integer, SeasonSummary.Row> rows = new TreeMap<>();
+    for (TableSlice slice : table().splitOn(KEY)) {
+      Table lots = slice.asTable();
+      int key = Integer.parseInt(lots.stringColumn(KEY).get(0));
+      rows.put(
+          key, new SeasonSummary.Row(keys.get(key), lots.rowCount(), stats(lots), clearings(lots)));
     }
-    return new SeasonSummary.Part(way, rows);
-  }
-
-  private static int rowOf(Table summary, int key) {
-    String number = Integer.toString(key);
-    for (int row = 0; row < summary.rowCount(); row++) {
-      if (summary.stringColumn(KEY).get(row).equals(number)) {
-        return row;
-      }
-    }
-    throw new IllegalStateException("no group " + number);
+    return new SeasonSummary.Part(way, List.copyOf(rows.values()));
   }
 
   private Table table() {
-    Table table = Table.create("lots", StringColumn.create(KEY), DoubleColumn.create(ONE));
+    Table table = Table.create("lots", StringColumn.create(KEY));
     for (int q = 0; q < view.quantities().size(); q++) {
       table.addColumns(DoubleColumn.create("q" + q));
     }
@@ -102,7 +76,6 @@ final class Grouping {
 
   private void append(Table table, SeasonLot lot) {
     table.stringColumn(KEY).append(Integer.toString(keys.indexOf(key(lot))));
-    table.doubleColumn(ONE).append(1);
     for (int q = 0; q < view.quantities().size(); q++) {
       SeasonLot.Content content = lot.contents().get(view.quantities().get(q));
       if (content == null) {
@@ -119,24 +92,21 @@ final class Grouping {
     }
   }
 
-  private List<SeasonSummary.Stat> stats(Table summary, int row) {
+  private List<SeasonSummary.Stat> stats(Table lots) {
     List<SeasonSummary.Stat> stats = new ArrayList<>();
     for (int q = 0; q < view.quantities().size(); q++) {
-      String column = "q" + q;
-      int lots = (int) at(summary, row, AggregateFunctions.countNonMissing, column);
-      if (lots > 0) {
+      DoubleColumn values = lots.doubleColumn("q" + q).removeMissing();
+      if (!values.isEmpty()) {
         stats.add(
             new SeasonSummary.Stat(
                 view.quantities().get(q),
                 unit(view.quantities().get(q)),
-                lots,
-                at(summary, row, AggregateFunctions.mean, column),
+                values.size(),
+                values.mean(),
                 // Of a single value Tablesaw says 0; it has no spread.
-                lots < 2
-                    ? null
-                    : Double.valueOf(at(summary, row, AggregateFunctions.stdDev, column)),
-                at(summary, row, AggregateFunctions.min, column),
-                at(summary, row, AggregateFunctions.max, column)));
+                values.size() < 2 ? null : Double.valueOf(values.standardDeviation()),
+                values.min(),
+                values.max()));
       }
     }
     return stats;
@@ -150,22 +120,17 @@ final class Grouping {
         .orElse("");
   }
 
-  private List<SeasonSummary.Clearing> clearings(Table summary, int row) {
+  private List<SeasonSummary.Clearing> clearings(Table lots) {
     List<SeasonSummary.Clearing> clearings = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
-      int clears = (int) at(summary, row, AggregateFunctions.sum, "c" + g);
-      int notFor = (int) at(summary, row, AggregateFunctions.sum, "n" + g);
-      int undecided = (int) at(summary, row, AggregateFunctions.sum, "u" + g);
-      int lots = clears + notFor + undecided;
-      if (lots > 0) {
-        clearings.add(new SeasonSummary.Clearing(groups.get(g), lots, clears, notFor, undecided));
+      int clears = (int) lots.doubleColumn("c" + g).sum();
+      int notFor = (int) lots.doubleColumn("n" + g).sum();
+      int undecided = (int) lots.doubleColumn("u" + g).sum();
+      int judged = clears + notFor + undecided;
+      if (judged > 0) {
+        clearings.add(new SeasonSummary.Clearing(groups.get(g), judged, clears, notFor, undecided));
       }
     }
     return clearings;
-  }
-
-  private static double at(
-      Table summary, int row, AggregateFunction<?, ?> function, String column) {
-    return summary.numberColumn(function.functionName() + " [" + column + "]").getDouble(row);
   }
 }
