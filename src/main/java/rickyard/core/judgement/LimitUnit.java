@@ -35,7 +35,7 @@ public record LimitUnit(String text, Unit unit, Basis basis) {
     }
     Optional<Unit> unit = Unit.findByCode(words[0]);
     if (words.length == 1) {
-      return unit.filter(LimitUnit::needsNoBasis).map(u -> new LimitUnit(text, u, Basis.NONE));
+      return unit.filter(LimitUnit::needsNoBasis).map(u -> new LimitUnit(words[0], u, Basis.NONE));
     }
     return words.length == 2
         ? unit.flatMap(u -> findBasis(words[1]).map(b -> new LimitUnit(text.strip(), u, b)))

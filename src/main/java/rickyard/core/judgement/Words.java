@@ -26,7 +26,7 @@ final class Words {
     if (chance > 0 && chance < 0.005) {
       return "below 1 %";
     }
-    if (chance < 1 && chance > 0.995) {
+    if (chance < 1 && chance >= 0.995) {
       return "above 99 %";
     }
     return number(chance * 100, 0) + " %";

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rickyard.core.quantity.Basis;
 import rickyard.core.quantity.Measured;
+import rickyard.core.quantity.Normal;
 import rickyard.core.quantity.Unit;
 import rickyard.core.quantity.UnlikeQuantitiesException;
 
@@ -104,6 +105,81 @@ class DecisionRuleTest {
     Measured fed = Measured.of(Unit.G_PER_KG, Basis.NONE, 60.0 / 500, 0, 0, Limits.SAID);
 
     assertEquals(Word.EXCEEDS, word(fed, meal));
+  }
+
+  /** Φ(1.65) = 0.95053, printed in every table of the normal distribution. */
+  @Test
+  void theChanceOfAValueOpenAboveIsThatOfItsLowerEnd() {
+    assertEquals(
+        0.95053, DecisionRule.find(atLeast(11.65, 1), NSC_10).chanceWrong().orElseThrow(), 1e-5);
+  }
+
+  /** 10 + 1.645: binary sums leave dust there. */
+  @Test
+  void aValueOverTheLimitByJustTheGuardBandExceeds() {
+    double w = NSC_10.guardFactor();
+
+    assertEquals(Word.EXCEEDS, word(Limits.percent(10 + w, 1), NSC_10));
+    assertEquals(Word.BORDERLINE_OVER, word(Limits.percent(10 + w - 1e-6, 1), NSC_10));
+    assertEquals(Word.CLEARS, word(Limits.percent(10 - w, 1), NSC_10));
+    assertEquals(Word.BORDERLINE_UNDER, word(Limits.percent(10 - w + 1e-6, 1), NSC_10));
+  }
+
+  /** A count of a thousand million, one more of which is a billionth part: still the same. */
+  @Test
+  void aBillionthPartIsNoDifference() {
+    double u = 3e6 / Normal.guardFactor(0.05);
+
+    assertEquals(Word.CLEARS, word(count(1e9 + 1, 0), counted(Bound.MAX, false)));
+    assertEquals(Word.EXCEEDS, word(count(1e9 + 2, 0), counted(Bound.MAX, false)));
+    assertEquals(Word.BORDERLINE_UNDER, word(count(1e9 + 1, u), counted(Bound.MAX, true)));
+    assertEquals(Word.BORDERLINE_OVER, word(count(1e9 + 2, u), counted(Bound.MAX, true)));
+    assertEquals(Word.EXCEEDS, word(count(1e9 + 3e6 - 1, u), counted(Bound.MAX, true)));
+    assertEquals(
+        Word.BORDERLINE_OVER, word(count(1e9 + 3e6 - 3, u), counted(Bound.MAX, true)));
+  }
+
+  @Test
+  void anUpperEndABillionthPartUnderAMinimumDoesNotShowThatItIsMissed() {
+    assertEquals(
+        Word.CANNOT_JUDGE, word(atMostCounted(999_999_999), counted(Bound.MIN, false)));
+    assertEquals(Word.EXCEEDS, word(atMostCounted(999_999_998), counted(Bound.MIN, false)));
+  }
+
+  @Test
+  void withoutUncertaintyTheChanceIsNothingUpToTheLimitAndOneBeyond() {
+    assertEquals(0, DecisionRule.chance(0, 0, 0).orElseThrow());
+    assertEquals(0, DecisionRule.chance(-1, 0, 10).orElseThrow());
+    assertEquals(0, DecisionRule.chance(1, 0, 1e9).orElseThrow(), "a tie");
+    assertEquals(1, DecisionRule.chance(2, 0, 1e9).orElseThrow());
+    assertEquals(1, DecisionRule.chance(1, 0, 10).orElseThrow());
+  }
+
+  @Test
+  void theRuleThatStandsOnEveryOutputNamesEveryZone() {
+    assertEquals(
+        "Chance of being over the limit, from this test alone: Φ((y − L)/u). Guard band w = z(risk)"
+            + " · u. clears: y ≤ L − w; borderline-under: L − w < y ≤ L (not cleared);"
+            + " borderline-over: L < y < L + w (not cleared); exceeds: y ≥ L + w; cannot-judge: the"
+            + " evidence does not bound it (not cleared).",
+        DecisionRule.words());
+  }
+
+  private static Limit counted(Bound bound, boolean guarded) {
+    return Limits.of(
+        "mould",
+        bound,
+        1e9,
+        "CFU/g",
+        guarded ? OptionalDouble.of(0.05) : OptionalDouble.empty());
+  }
+
+  private static Measured count(double x, double u) {
+    return Measured.of(Unit.CFU_PER_G, Basis.NONE, x, 0, u, Limits.SAID);
+  }
+
+  private static Measured atMostCounted(double x) {
+    return Measured.atMost(Unit.CFU_PER_G, Basis.NONE, x, Limits.SAID);
   }
 
   private static Measured atLeast(double x, double u) {

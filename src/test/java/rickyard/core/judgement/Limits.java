@@ -1,5 +1,6 @@
 package rickyard.core.judgement;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rickyard.core.quantity.Basis;
 import rickyard.core.quantity.Evidence;
@@ -29,6 +30,31 @@ final class Limits {
         "",
         "assumed",
         false);
+  }
+
+  /** A limit on WSC + starch that differs from others in what is named here only. */
+  static Limit named(
+      String id, String group, LimitSubject subject, Severity severity, IfMissing ifMissing) {
+    return new Limit(
+        id,
+        group,
+        subject,
+        "nsc_wsc",
+        Bound.MAX,
+        10,
+        LimitUnit.parse("% DM").orElseThrow(),
+        OptionalDouble.empty(),
+        severity,
+        ifMissing,
+        "",
+        "assumed",
+        "",
+        "assumed",
+        false);
+  }
+
+  static Verdict verdict(Limit limit, Word word) {
+    return new Verdict(limit, Optional.empty(), OptionalDouble.empty(), word, "", "");
   }
 
   static Limit nsc(double value, OptionalDouble risk) {
