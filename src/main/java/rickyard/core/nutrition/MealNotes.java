@@ -3,7 +3,6 @@ package rickyard.core.nutrition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import rickyard.core.forage.AnalyteCode;
 
 /** What is said of bucket meals; forage eaten over hours is no meal. */
 final class MealNotes {
@@ -47,7 +46,7 @@ final class MealNotes {
   private static void addStarch(Diet diet, Settings settings, List<DietNote> notes) {
     Amount perKg = diet.starchPerKgBodyWeight();
     double most = settings.number("starch_per_day_max_g_per_kg");
-    if (diet.gramsPerDay(AnalyteCode.STARCH).best() > 0 && perKg.best() > most * (1 + 1e-9)) {
+    if (perKg.best() > most * (1 + 1e-9)) {
       notes.add(
           new DietNote(
               "starch-day",
