@@ -135,4 +135,52 @@ class OtherSourcesTest {
         said(Horses.adult(500), 0.2, Foods.STANDARDS).stream()
             .anyMatch(w -> w.startsWith("sources differ on the most tolerated of CA_P: 5.00")));
   }
+
+  private static List<String> selenium(double kg, double eats, double perKg) {
+    Horse horse = Horses.adult(kg).build();
+    Foodstuff hay = Foods.of("hay", "grass-hay").dm(100).with(AnalyteCode.SE, perKg, 0).lot();
+    Requirements needs = Requirements.of(horse, Horses.DAY, Foods.STANDARDS);
+    return Diet.evaluate(horse, List.of(Portion.of(hay, eats, true)), needs, Foods.STANDARDS)
+        .notes()
+        .stream()
+        .map(DietNote::words)
+        .filter(w -> w.startsWith("sources differ on the most tolerated of SE"))
+        .toList();
+  }
+
+  /** 2 mg per kg in 10 kg is what is tolerated. */
+  @Test
+  void asMuchAsTheLowestCeilingIsNotDisputed() {
+    assertEquals(List.of(), selenium(500, 10, 2));
+    assertEquals(1, selenium(500, 10, 2.01).size());
+  }
+
+  /** 2 and 5 mg per kg of 20 kg, and of a team's 200 kg. */
+  @Test
+  void largerFiguresHaveFewerDecimals() {
+    assertTrue(
+        selenium(1000, 20, 3).get(0).contains(": 40.00 mg a day is used, another has 100.0 ("),
+        selenium(1000, 20, 3)::toString);
+    assertTrue(
+        selenium(1000, 200, 3).get(0).contains(": 400.0 mg a day is used, another has 1000 ("),
+        selenium(1000, 200, 3)::toString);
+  }
+
+  /** 10 kg of 1.0 and 0.2 % are 100 to 20 g. */
+  @Test
+  void aRatioOfFiveIsNotDisputed() {
+    Horse horse = Horses.adult(500).build();
+    Foodstuff hay =
+        Foods.of("hay", "grass-hay")
+            .dm(100)
+            .with(AnalyteCode.CA, 1, 0)
+            .with(AnalyteCode.P, 0.2, 0)
+            .lot();
+    Requirements needs = Requirements.of(horse, Horses.DAY, Foods.STANDARDS);
+    assertTrue(
+        Diet.evaluate(horse, List.of(Portion.of(hay, 10, true)), needs, Foods.STANDARDS)
+            .notes()
+            .stream()
+            .noneMatch(n -> n.words().contains("most tolerated of CA_P")));
+  }
 }

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class RationAmountsTest {
@@ -76,6 +77,62 @@ class RationAmountsTest {
     AmountProblem problem = amounts.problems().get(0);
     assertEquals("measure-not-weighed", problem.code());
     assertEquals("a net of L1 was never weighed at c1: weigh one and enter it", problem.words());
+  }
+
+  @Test
+  void whatAClientWeighedItselfCountsBeforeANewerWordForEverybody() {
+    RationItem two = Rows.item("L1", 2, "bale");
+    WeighedMeasure own =
+        new WeighedMeasure("c1", "L1", "bale", 18, Optional.of(DAY.minusDays(90)));
+    WeighedMeasure any = new WeighedMeasure("", "L1", "bale", 20, Optional.of(DAY));
+    assertEquals(36, kg(two, any, own));
+    assertEquals(36, kg(two, own, any));
+  }
+
+  @Test
+  void aMeasureOfAnotherClientItemOrKindOrOfNothingIsNone() {
+    RationItem flakes = Rows.item("L1", 2, "flake");
+    for (WeighedMeasure other :
+        List.of(
+            new WeighedMeasure("c2", "L1", "flake", 2, Optional.of(DAY)),
+            new WeighedMeasure("c1", "L2", "flake", 2, Optional.of(DAY)),
+            new WeighedMeasure("c1", "L1", "bale", 20, Optional.of(DAY)),
+            new WeighedMeasure("c1", "L1", "flake", 0, Optional.of(DAY)),
+            new WeighedMeasure("c1", "L1", "flake", Double.NaN, Optional.of(DAY)))) {
+      RationAmounts amounts = amounts(horse(), List.of(other), flakes);
+      assertEquals(
+          List.of("measure-not-weighed"),
+          amounts.problems().stream().map(AmountProblem::code).toList(),
+          other.toString());
+    }
+  }
+
+  @Test
+  void anItemOfABatchThatIsUnknownIsNamedWithIt() {
+    RationItem old = new RationItem("X9", "b7", 2, "kg", true, OptionalInt.empty(), "dry");
+    assertEquals(
+        "the item X9, batch b7 of h1 is neither a lot nor a feed whose dry matter is known",
+        amounts(horse(), List.of(), old).problems().get(0).words());
+    assertEquals(
+        "the item X9 of h1 is neither a lot nor a feed whose dry matter is known",
+        amounts(horse(), List.of(), Rows.item("X9", 2, "kg")).problems().get(0).words());
+  }
+
+  /** 2.25 % of 500 kg are 11.25 kg; 1.76 are weighed, the rest is halved; so is a quarter of all. */
+  @Test
+  void whatIsFedAdLibSharesWhatIsLeft() {
+    RationAmounts amounts =
+        amounts(
+            horse(),
+            List.of(),
+            Rows.item("F1", 2, "kg"),
+            Rows.item("L1", 0, "ad-lib"),
+            Rows.item("L2", 0, "ad-lib"));
+    assertTrue(amounts.isComplete());
+    for (Portion hay : amounts.portions().subList(1, 3)) {
+      assertEquals((11.25 - 1.76) / 2, hay.kgDm(), 1e-9);
+      assertEquals(11.25 / 4 / 2, hay.amountDmU(), 1e-9);
+    }
   }
 
   @Test
@@ -164,6 +221,34 @@ class RationAmountsTest {
             d.openedOn(),
             d.finishedOn());
     assertFalse(coming(hay(6), other).isChanged());
+  }
+
+  @Test
+  void aDeliveryThatWillBeFinishedLaterIsStillFed() {
+    Delivery d = Rows.delivery("L2", "L1", Optional.of(DAY));
+    Delivery tomorrow =
+        new Delivery(
+            d.lotId(),
+            d.clientId(),
+            d.kg(),
+            d.deliveredOn(),
+            d.replaces(),
+            d.opensOn(),
+            d.openedOn(),
+            Optional.of(DAY.plusDays(1)));
+    assertTrue(coming(hay(6), tomorrow).isChanged());
+  }
+
+  /** 6 ± 1 kg of 90 % dry matter are 9 ± 1.5 kg of 60 %. */
+  @Test
+  void theDoubtAboutAnAmountIsCarriedToTheNewLot() {
+    Portion unsure =
+        new Portion(
+            java.util.Objects.requireNonNull(FOODS.get("L1")), 6, 1, true, OptionalInt.empty());
+    Portion changed =
+        ComingRation.atEqualDryMatter(unsure, java.util.Objects.requireNonNull(FOODS.get("L2")));
+    assertEquals(9, changed.kgAsFed(), 1e-12);
+    assertEquals(1.5, changed.kgU(), 1e-12);
   }
 
   @Test
