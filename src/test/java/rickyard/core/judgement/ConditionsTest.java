@@ -75,8 +75,7 @@ class ConditionsTest {
 
   @Test
   void theTableKnowsItsConditionsAndGroups() {
-    assertEquals(
-        "HYPP ID PSSM laminitis pregnant pregnant-late", String.join(" ", TABLE.groups()));
+    assertEquals("HYPP ID PSSM laminitis pregnant pregnant-late", String.join(" ", TABLE.groups()));
     assertTrue(TABLE.known().containsAll(Set.of("dental", "ppid", "hypp", "laminitis-acute")));
   }
 
@@ -92,8 +91,7 @@ class ConditionsTest {
 
     assertEquals(
         List.of("z-all", "id"), ids(of("ems").limits(table, LimitSubject.LOT)), "table's order");
-    assertEquals(
-        List.of("id-diet", "all-diet"), ids(of("ems").limits(table, LimitSubject.DIET)));
+    assertEquals(List.of("id-diet", "all-diet"), ids(of("ems").limits(table, LimitSubject.DIET)));
     assertEquals(List.of("all-diet"), ids(of().limits(table, LimitSubject.DIET)));
     assertEquals(List.of(), ids(of("ems").limits(table, LimitSubject.BUCKET_MEAL)));
   }

@@ -135,14 +135,12 @@ class DecisionRuleTest {
     assertEquals(Word.BORDERLINE_UNDER, word(count(1e9 + 1, u), counted(Bound.MAX, true)));
     assertEquals(Word.BORDERLINE_OVER, word(count(1e9 + 2, u), counted(Bound.MAX, true)));
     assertEquals(Word.EXCEEDS, word(count(1e9 + 3e6 - 1, u), counted(Bound.MAX, true)));
-    assertEquals(
-        Word.BORDERLINE_OVER, word(count(1e9 + 3e6 - 3, u), counted(Bound.MAX, true)));
+    assertEquals(Word.BORDERLINE_OVER, word(count(1e9 + 3e6 - 3, u), counted(Bound.MAX, true)));
   }
 
   @Test
   void anUpperEndABillionthPartUnderAMinimumDoesNotShowThatItIsMissed() {
-    assertEquals(
-        Word.CANNOT_JUDGE, word(atMostCounted(999_999_999), counted(Bound.MIN, false)));
+    assertEquals(Word.CANNOT_JUDGE, word(atMostCounted(999_999_999), counted(Bound.MIN, false)));
     assertEquals(Word.EXCEEDS, word(atMostCounted(999_999_998), counted(Bound.MIN, false)));
   }
 
@@ -167,11 +165,7 @@ class DecisionRuleTest {
 
   private static Limit counted(Bound bound, boolean guarded) {
     return Limits.of(
-        "mould",
-        bound,
-        1e9,
-        "CFU/g",
-        guarded ? OptionalDouble.of(0.05) : OptionalDouble.empty());
+        "mould", bound, 1e9, "CFU/g", guarded ? OptionalDouble.of(0.05) : OptionalDouble.empty());
   }
 
   private static Measured count(double x, double u) {

@@ -47,10 +47,7 @@ class ErrorAccountTest {
                 + " from memory), no sampling part known, rounding and conversion 0",
             "nitrate-nitrogen: ± 480 (k = 1) from laboratory 480 (wet chemistry, grass, from"
                 + " memory), no sampling part known, rounding and conversion 0"),
-        account(
-            hay,
-            limit("no3_n", "a", 1000, "mg/kg DM"),
-            limit("moisture", "b", 15, "% AF")));
+        account(hay, limit("no3_n", "a", 1000, "mg/kg DM"), limit("moisture", "b", 15, "% AF")));
   }
 
   private static Limit limit(String quantity, String group, double value, String unit) {
@@ -75,8 +72,7 @@ class ErrorAccountTest {
 
   @Test
   void aSumThatIsOpenAboveIsNotTriedWithAnotherCorrelation() {
-    List<String> open =
-        account(Hay.of().af("WSC", 8).af("STARCH", 1), Limits.nsc(10, FIVE));
+    List<String> open = account(Hay.of().af("WSC", 8).af("STARCH", 1), Limits.nsc(10, FIVE));
 
     assertEquals(1, open.size());
     assertEquals(-1, open.get(0).indexOf("went together"), open.get(0));

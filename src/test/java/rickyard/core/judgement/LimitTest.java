@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rickyard.core.forage.AnalyteCode;
@@ -49,8 +50,7 @@ class LimitTest {
 
   @Test
   void gramsAndCountsNeedNoBasis() {
-    assertEquals(
-        Optional.of(new LimitUnit("g", Unit.ONE, Basis.NONE)), LimitUnit.parse(" g "));
+    assertEquals(Optional.of(new LimitUnit("g", Unit.ONE, Basis.NONE)), LimitUnit.parse(" g "));
     assertEquals(
         Optional.of(new LimitUnit("CFU/g", Unit.CFU_PER_G, Basis.NONE)),
         LimitUnit.parse(" CFU/g "));
@@ -85,7 +85,7 @@ class LimitTest {
   @Test
   void settingsBeyondTheirRangesAreRefused() {
     for (var wrong :
-        List.<org.junit.jupiter.api.function.Executable>of(
+        List.<Executable>of(
             () -> settings(-0.1, 1, 1, 0),
             () -> settings(Double.NaN, 1, 1, 0),
             () -> settings(0, 0, 1, 0),

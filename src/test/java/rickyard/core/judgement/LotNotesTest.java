@@ -96,8 +96,7 @@ class LotNotesTest {
             "memory");
 
     assertEquals(List.of("store"), notes(sugar(14, 1), NSC_10, store));
-    assertEquals(
-        List.of(), notes(sugar(14, 1).material(MaterialClass.HAYLAGE), NSC_10, store));
+    assertEquals(List.of(), notes(sugar(14, 1).material(MaterialClass.HAYLAGE), NSC_10, store));
   }
 
   /** Mass balance: (0.16 − 0.10) / (0.16 · 0.90) = 0.417. */
@@ -116,7 +115,6 @@ class LotNotesTest {
 
     assertEquals(
         List.of("sugar"),
-        notes(
-            sugar(15, 1), grams, note("nsc_wsc", "lose {soaking} %"), note("nsc_wsc", "sugar")));
+        notes(sugar(15, 1), grams, note("nsc_wsc", "lose {soaking} %"), note("nsc_wsc", "sugar")));
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -106,7 +107,7 @@ class PartsAndWholesTest {
     assertEquals(
         "NSC (WSC + starch) 9 ± 1 % DM; limit 10 % DM, no guard band; chance of being over, from"
             + " this test alone, 16 %",
-        Judge.judge(NSC_10, java.util.Optional.of(Limits.percent(9, 1)), "").reason());
+        Judge.judge(NSC_10, Optional.of(Limits.percent(9, 1)), "").reason());
   }
 
   /** Dry matter printed as 88 lies from 87.95 to 88.05. */
@@ -128,8 +129,7 @@ class PartsAndWholesTest {
     assertTrue(
         unknown.judge(NSC_10).reason().endsWith(" %; number of cores unknown, 3 assumed"),
         unknown.judge(NSC_10).reason());
-    assertFalse(
-        Hay.of().dm("WSC", 3).dm("STARCH", 1).judge(NSC_10).reason().contains("cores"));
+    assertFalse(Hay.of().dm("WSC", 3).dm("STARCH", 1).judge(NSC_10).reason().contains("cores"));
     assertFalse(
         Hay.of().unknownCores().dm("WSC", 3).judge(NSC_10).reason().contains("cores"),
         "nothing rests on them there");

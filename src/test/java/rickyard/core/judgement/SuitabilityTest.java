@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /** Which groups a lot suits, and which of several limits it is placed worst against. */
@@ -38,8 +39,7 @@ class SuitabilityTest {
     Verdict asked = verdict("ID", Severity.STOP, IfMissing.ASK, Word.CANNOT_JUDGE);
     Verdict clears = verdict("ID", Severity.CHANGE, Word.CLEARS);
 
-    assertEquals(
-        new Suitability(set("ID"), set(), set()), Suitability.of(List.of(silent, clears)));
+    assertEquals(new Suitability(set("ID"), set(), set()), Suitability.of(List.of(silent, clears)));
     assertEquals(new Suitability(set(), set(), set("ID")), Suitability.of(List.of(asked, clears)));
   }
 
@@ -74,7 +74,7 @@ class SuitabilityTest {
     assertEquals(Optional.empty(), WorstVerdict.find(List.of(silent)));
   }
 
-  private static java.util.TreeSet<String> set(String... names) {
-    return new java.util.TreeSet<>(Set.of(names));
+  private static TreeSet<String> set(String... names) {
+    return new TreeSet<>(Set.of(names));
   }
 }

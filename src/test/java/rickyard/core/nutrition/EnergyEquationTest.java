@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,7 +15,9 @@ import rickyard.core.quantity.Evidence;
 import rickyard.core.quantity.Measured;
 import rickyard.core.quantity.Unit;
 
-/** Digestible energy by the equation: its uncertainty, its limits, and what it takes its place of. */
+/**
+ * Digestible energy by the equation: its uncertainty, its limits, and what it takes its place of.
+ */
 class EnergyEquationTest {
   private static final EnergyEquation EQUATION = Foods.STANDARDS.energy();
 
@@ -125,7 +128,7 @@ class EnergyEquationTest {
     assertEquals(
         "energy-differs",
         EnergyComparison.notes(
-                java.util.List.of(new DietItem(Portion.of(hay, 10, true), 9, 1)), Foods.STANDARDS)
+                List.of(new DietItem(Portion.of(hay, 10, true), 9, 1)), Foods.STANDARDS)
             .get(0)
             .code());
   }

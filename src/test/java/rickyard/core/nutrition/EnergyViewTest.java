@@ -16,8 +16,7 @@ class EnergyViewTest {
     double upper = missing.isEmpty() ? supply : Double.POSITIVE_INFINITY;
     Amount amount = new Amount(supply, supply, upper, 0, supply, Origin.REPORTED, missing);
     NutrientLine line =
-        NutrientLine.of(
-            Nutrient.DE, amount, OptionalDouble.of(100), OptionalDouble.empty(), false);
+        NutrientLine.of(Nutrient.DE, amount, OptionalDouble.of(100), OptionalDouble.empty(), false);
     return EnergyView.of(line, horse.build(), Foods.STANDARDS.settings(), true, false);
   }
 

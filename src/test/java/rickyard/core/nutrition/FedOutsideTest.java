@@ -80,7 +80,8 @@ class FedOutsideTest {
 
     assertTrue(diet(grazing(), hay(), pasture(known)).isWhole());
     assertFalse(diet(grazing(), hay(), pasture(open)).isWhole(), "without its starch");
-    Portion analysedHay = Portion.of(Foods.of("b", "grass-hay").with(AnalyteCode.NSC_WSC, 9, 1).lot(), 2, true);
+    Portion analysedHay =
+        Portion.of(Foods.of("b", "grass-hay").with(AnalyteCode.NSC_WSC, 9, 1).lot(), 2, true);
     assertFalse(diet(grazing(), analysedHay).isWhole(), "hay is no pasture");
   }
 
@@ -153,8 +154,7 @@ class FedOutsideTest {
 
   @Test
   void aFeedThatIsNotGivenLeavesNothingOpen() {
-    BucketMeal meal =
-        diet(Horses.adult(500), hay(), bucket(0, OptionalInt.empty())).bucketMeal();
+    BucketMeal meal = diet(Horses.adult(500), hay(), bucket(0, OptionalInt.empty())).bucketMeal();
 
     assertEquals(List.of(), meal.get(AnalyteCode.K).missing());
     assertTrue(meal.isEmpty());
@@ -167,8 +167,7 @@ class FedOutsideTest {
 
     assertFalse(diet(Horses.adult(500), hay(), bucket(2.5, one)).hasNote("bucket-meal-large"));
     assertFalse(
-        diet(Horses.adult(500), hay(), bucket(2.5 * (1 + 1e-9), one))
-            .hasNote("bucket-meal-large"));
+        diet(Horses.adult(500), hay(), bucket(2.5 * (1 + 1e-9), one)).hasNote("bucket-meal-large"));
     assertEquals(
         "the largest bucket meal makes 0.60 % of body weight as fed; at most 0.5 % is advised: give"
             + " it in more meals",

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -155,8 +155,7 @@ class IntakeTest {
     assertEquals(
         "an amount was not weighed: fed ad lib, taken as 2.25 % of body weight of dry matter in"
             + " all, give or take 25 % (assumed for a horse)",
-        note(
-            diet(WEIGHED, new Portion(HAY, 9, 2, true, OptionalInt.empty())), "amount-assumed"));
+        note(diet(WEIGHED, new Portion(HAY, 9, 2, true, OptionalInt.empty())), "amount-assumed"));
   }
 
   /** First floor 1.5 %, usual most 3 % of the low end of the weight. */
@@ -192,11 +191,10 @@ class IntakeTest {
     assertEquals(1, rule(1, 1, 1, none).firstFloor());
     assertEquals(30, rule(1.5, 1.25, 1, new double[] {30, 30}).strawHardPercent());
     for (var wrong :
-        Stream.<org.junit.jupiter.api.function.Executable>of(
+        List.<Executable>of(
                 () -> rule(1.2, 1.25, 1, none),
                 () -> rule(1.5, 0.9, 1, none),
-                () -> rule(1.5, 1.25, 0, none))
-            .toList()) {
+                () -> rule(1.5, 1.25, 0, none))) {
       assertEquals(
           "floors out of order for horse",
           assertThrows(IllegalArgumentException.class, wrong).getMessage());
@@ -204,8 +202,7 @@ class IntakeTest {
     assertEquals(
         "straw caps out of order for horse",
         assertThrows(
-                IllegalArgumentException.class,
-                () -> rule(1.5, 1.25, 1, new double[] {31, 30}))
+                IllegalArgumentException.class, () -> rule(1.5, 1.25, 1, new double[] {31, 30}))
             .getMessage());
   }
 

@@ -82,8 +82,7 @@ class RationAmountsTest {
   @Test
   void whatAClientWeighedItselfCountsBeforeANewerWordForEverybody() {
     RationItem two = Rows.item("L1", 2, "bale");
-    WeighedMeasure own =
-        new WeighedMeasure("c1", "L1", "bale", 18, Optional.of(DAY.minusDays(90)));
+    WeighedMeasure own = new WeighedMeasure("c1", "L1", "bale", 18, Optional.of(DAY.minusDays(90)));
     WeighedMeasure any = new WeighedMeasure("", "L1", "bale", 20, Optional.of(DAY));
     assertEquals(36, kg(two, any, own));
     assertEquals(36, kg(two, own, any));
@@ -118,7 +117,9 @@ class RationAmountsTest {
         amounts(horse(), List.of(), Rows.item("X9", 2, "kg")).problems().get(0).words());
   }
 
-  /** 2.25 % of 500 kg are 11.25 kg; 1.76 are weighed, the rest is halved; so is a quarter of all. */
+  /**
+   * 2.25 % of 500 kg are 11.25 kg; 1.76 are weighed, the rest is halved; so is a quarter of all.
+   */
   @Test
   void whatIsFedAdLibSharesWhatIsLeft() {
     RationAmounts amounts =

@@ -43,7 +43,8 @@ class RatiosTest {
     assertEquals(0, ratio(none, grams(10, 1, Origin.REPORTED), ADULT).supply().best());
     assertEquals(0, ratio(none, grams(10, 1, Origin.REPORTED), ADULT).supply().u());
     assertEquals(
-        List.of("no phosphorus"), ratio(grams(10, 1, Origin.REPORTED), none, ADULT).supply().missing());
+        List.of("no phosphorus"),
+        ratio(grams(10, 1, Origin.REPORTED), none, ADULT).supply().missing());
   }
 
   /** Adults tolerate 5:1, foals 3:1; not below 1.1:1. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -175,7 +176,7 @@ class RequirementTest {
   void theRuleOfAnAnalyteComesBeforeThatOfAll() {
     FeedingStandards s = Foods.STANDARDS;
     List<KindRule> reversed = new ArrayList<>(s.kinds());
-    java.util.Collections.reverse(reversed);
+    Collections.reverse(reversed);
     for (List<KindRule> kinds : List.of(s.kinds(), reversed)) {
       FeedingStandards standards =
           new FeedingStandards(
@@ -196,8 +197,7 @@ class RequirementTest {
 
   private static double u(FeedingStandards standards, AnalyteCode code) {
     return standards
-        .ofKind(
-            code, Unit.PERCENT, Basis.DRY_MATTER, 20, 0.05, "batch", Foods.reported("20"))
+        .ofKind(code, Unit.PERCENT, Basis.DRY_MATTER, 20, 0.05, "batch", Foods.reported("20"))
         .u();
   }
 }

@@ -171,7 +171,8 @@ class RequirementsTest {
     assertEquals("growth, untrained, age in months 12", stage(growing(321, 12, Level.AVERAGE)));
     assertEquals("growth, light, age in months 18", stage(growing(387, 18, Level.LIGHT)));
     assertEquals(
-        "stallion, breeding", stage(Horses.adult(500).status(HorseStatus.STALLION, Level.BREEDING)));
+        "stallion, breeding",
+        stage(Horses.adult(500).status(HorseStatus.STALLION, Level.BREEDING)));
     assertEquals(
         "stallion, non-breeding",
         stage(Horses.adult(500).status(HorseStatus.STALLION, Level.NON_BREEDING)));

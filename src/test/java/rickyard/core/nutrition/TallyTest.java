@@ -68,10 +68,7 @@ class TallyTest {
   @Test
   void whatIsOpenAboveStaysOpenAndCountsAtItsBestAgainstACeiling() {
     Tally open = grams();
-    open.add(
-        2,
-        0,
-        Measured.atLeast(Unit.PERCENT, Basis.DRY_MATTER, 4, 0, Foods.reported(">4")));
+    open.add(2, 0, Measured.atLeast(Unit.PERCENT, Basis.DRY_MATTER, 4, 0, Foods.reported(">4")));
 
     assertEquals(List.of(80.0, 80.0, Double.POSITIVE_INFINITY), ends(open));
     assertEquals(80, open.total().ceiling());
@@ -108,9 +105,7 @@ class TallyTest {
 
     assertEquals(0.2, Portion.of(hay, 10, true).kgDmU(), 1e-12);
     assertEquals(
-        Math.sqrt(0.2425),
-        new Portion(hay, 10, 0.5, true, OptionalInt.empty()).kgDmU(),
-        1e-12);
+        Math.sqrt(0.2425), new Portion(hay, 10, 0.5, true, OptionalInt.empty()).kgDmU(), 1e-12);
   }
 
   @Test
@@ -146,11 +141,7 @@ class TallyTest {
   void aNeedOfNothingHasNoPercentage() {
     NutrientLine none =
         NutrientLine.of(
-            Nutrient.CU,
-            Amount.exact(90),
-            OptionalDouble.of(0),
-            OptionalDouble.empty(),
-            false);
+            Nutrient.CU, Amount.exact(90), OptionalDouble.of(0), OptionalDouble.empty(), false);
 
     assertEquals(OptionalDouble.empty(), none.percentOfRequirement());
     assertEquals(NutrientStatus.MEETS, none.status());
