@@ -12,7 +12,7 @@ final class Words {
       return "unbounded";
     }
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return rounded.stripTrailingZeros().toPlainString();
   }
 
   /** A number with two decimals, more for small ones. */

@@ -20,6 +20,13 @@ class CodesTest {
   }
 
   @Test
+  void onlyTwoWordsLetALotBeFed() {
+    assertEquals(
+        List.of(Word.NO_LIMIT, Word.CLEARS),
+        Arrays.stream(Word.values()).filter(Word::isCleared).toList());
+  }
+
+  @Test
   void severitiesGoFromTheGravestDown() {
     assertEquals(
         List.of("stop", "change", "watch", "info"),

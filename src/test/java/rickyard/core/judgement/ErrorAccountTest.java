@@ -1,10 +1,16 @@
 package rickyard.core.judgement;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import rickyard.core.forage.AccountedAnalysis;
+import rickyard.core.forage.AnalyteCode;
+import rickyard.core.forage.ErrorBudget;
 import rickyard.core.forage.Method;
 
 /** What the account of the errors says; the parts are rows of the built-in uncertainties. */
@@ -12,10 +18,14 @@ class ErrorAccountTest {
   private static final OptionalDouble FIVE = OptionalDouble.of(0.05);
 
   private static List<String> account(Hay hay, Limit... limits) {
+    return account(hay.analysis(), limits);
+  }
+
+  private static List<String> account(AccountedAnalysis analysis, Limit... limits) {
     List<Verdict> verdicts =
-        LotJudge.judge(hay.analysis(), new LotRules(List.of(limits), Hay.TABLES.settings()));
+        LotJudge.judge(analysis, new LotRules(List.of(limits), Hay.TABLES.settings()));
     return ErrorAccount.of(
-        verdicts, hay.analysis(), Hay.UNCERTAINTY.uncertainties(), Hay.TABLES.settings());
+        verdicts, analysis, Hay.UNCERTAINTY.uncertainties(), Hay.TABLES.settings());
   }
 
   /**
@@ -76,6 +86,39 @@ class ErrorAccountTest {
 
     assertEquals(1, open.size());
     assertEquals(-1, open.get(0).indexOf("went together"), open.get(0));
+  }
+
+  /** Minerals by NIR: 15 % of 6000, which 400 of several tests together replace. */
+  @Test
+  void severalTestsTogetherSayWhichTheyAreMadeOf() {
+    AccountedAnalysis one = Hay.of().dm("NO3_N", 6000).analysis();
+    AnalyteCode code = new AnalyteCode("NO3_N");
+    SortedMap<AnalyteCode, ErrorBudget> budgets = new TreeMap<>(one.budgets());
+    budgets.put(code, one.findBudget(code).orElseThrow().withStanding(400));
+    AccountedAnalysis several =
+        new AccountedAnalysis(
+            one.analysis(),
+            one.material(),
+            one.cores(),
+            one.coresFrom(),
+            one.methods(),
+            budgets,
+            one.leftOut());
+
+    assertEquals(
+        List.of(
+            "nitrate-nitrogen: ± 400 (k = 1) from several tests weighted by 1/u²; the most certain:"
+                + " laboratory 900 (NIR, grass, from memory), no sampling part known, rounding and"
+                + " conversion 0"),
+        account(several, limit("no3_n", "a", 1000, "mg/kg DM")));
+  }
+
+  @Test
+  void oneCoreIsSaidAsOne() {
+    String line =
+        account(Hay.of().cores(1).dm("WSC", 8).dm("STARCH", 1), Limits.nsc(10, FIVE)).get(0);
+
+    assertTrue(line.contains("(2.06 between cores, from memory, 1 core by the lots.csv)"), line);
   }
 
   @Test

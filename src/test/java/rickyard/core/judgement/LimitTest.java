@@ -49,6 +49,16 @@ class LimitTest {
   }
 
   @Test
+  void aQuantityIsWrittenInSmallLetters() {
+    assertEquals(
+        "not a quantity: NSC",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Limits.of("NSC", Bound.MAX, 10, "% DM", OptionalDouble.empty()))
+            .getMessage());
+  }
+
+  @Test
   void gramsAndCountsNeedNoBasis() {
     assertEquals(Optional.of(new LimitUnit("g", Unit.ONE, Basis.NONE)), LimitUnit.parse(" g "));
     assertEquals(

@@ -10,8 +10,10 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rickyard.core.quantity.Basis;
 import rickyard.core.quantity.Evidence;
 import rickyard.core.quantity.Measured;
+import rickyard.core.quantity.Unit;
 
 /** What a report that lacks something lets a lot be told, word for word. */
 class PartsAndWholesTest {
@@ -108,6 +110,20 @@ class PartsAndWholesTest {
         "NSC (WSC + starch) 9 ± 1 % DM; limit 10 % DM, no guard band; chance of being over, from"
             + " this test alone, 16 %",
         Judge.judge(NSC_10, Optional.of(Limits.percent(9, 1)), "").reason());
+  }
+
+  @Test
+  void whatTheEvidenceDoesNotBoundSaysBetweenWhichEndsItLies() {
+    Measured open = Measured.atLeast(Unit.PERCENT, Basis.DRY_MATTER, 1, 0, Limits.SAID);
+    Measured label = Measured.atMost(Unit.PERCENT, Basis.DRY_MATTER, 9, Limits.SAID);
+    Limit protein = Limits.of("cp", Bound.MIN, 8, "% DM", NO_GUARD);
+
+    assertEquals(
+        "NSC (WSC + starch) is at least 1 % DM; limit 10 % DM; not bounded",
+        Judge.judge(NSC_10, Optional.of(open), "").reason());
+    assertEquals(
+        "CP lies somewhere from 0 to 9 % DM; minimum 8 % DM; a test is missing",
+        Judge.judge(protein, Optional.of(label), "a test is missing").reason());
   }
 
   /** Dry matter printed as 88 lies from 87.95 to 88.05. */

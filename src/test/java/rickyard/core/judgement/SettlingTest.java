@@ -134,6 +134,22 @@ class SettlingTest {
   }
 
   @Test
+  void oneCoreIsSaidAsOne() {
+    assertEquals(
+        "a new sample of 1 core by the same method would clear if it gives 9.2 % DM again",
+        words(MAX_10, 9.2, new ErrorBudget(0.3, 0.3, 0.5, 1, 0)));
+  }
+
+  /** 0.9 of the tests at hand, 1.044 of a new one of 4 cores: together 0.68, under 0.8. */
+  @Test
+  void aNewTestIsTakenTogetherWithThoseAtHand() {
+    assertEquals(
+        "a new sample of 4 cores by the same method would clear if it gives 9.2 % DM again (the new"
+            + " test taken together with those at hand)",
+        words(MAX_10, 9.2, WET.withStanding(0.9)));
+  }
+
+  @Test
   void theMostCoresThatAnybodyTakesMaySettleItAndOneMoreMayNot() {
     Measured value = Limits.percent(9.2, 1);
 
