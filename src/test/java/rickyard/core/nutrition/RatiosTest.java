@@ -102,6 +102,15 @@ class RatiosTest {
     assertTrue(note(diet, "nutrients-below").contains("copper (0 % of the need)"));
   }
 
+  /** 3 to 1 and 5 to 1 are usual; a billionth beyond them is no more than they. */
+  @Test
+  void zincToCopperAtAnEndOfWhatIsUsualIsUsual() {
+    for (double zinc : new double[] {24, 23.999999976, 40, 40.00000004}) {
+      Foods hay = hay().with(AnalyteCode.ZN, zinc, 0).with(AnalyteCode.CU, 8, 0);
+      assertFalse(ofHay(hay).hasNote("zn-cu-unusual"), zinc + " to 8");
+    }
+  }
+
   /** Tolerated: 250 mg/kg; 5 mg/kg above it is said by name. */
   @Test
   void whatMayPassItsCeilingIsNamed() {

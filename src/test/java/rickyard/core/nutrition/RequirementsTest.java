@@ -114,6 +114,13 @@ class RequirementsTest {
     assertEquals(need, per(growing(kg, months, level), nutrient), tolerance);
   }
 
+  /** A table by work level at 550 kg prints 22.0, 25.6, 29.3 and 37.9 Mcal. */
+  @ParameterizedTest
+  @CsvSource({"LIGHT, 22.0", "MODERATE, 25.6", "HEAVY, 29.3", "VERY_HEAVY, 37.9"})
+  void workMultipliesTheEnergyOfMaintenance(Level level, double need) {
+    assertEquals(need, per(Horses.adult(550).status(HorseStatus.WORK, level), Nutrient.DE), 0.06);
+  }
+
   /** A mailing list of 2008 gives 583 and 714 g of protein for 400 kg in months 7 and 11. */
   @ParameterizedTest
   @CsvSource({"7, 583", "11, 714"})

@@ -155,13 +155,65 @@ class SugarsTest {
     Horse horse = Horses.adult(500).build();
     Requirements needs = Requirements.of(horse, Horses.DAY, Foods.STANDARDS);
 
-    assertEquals(List.of(), forLimit(AnalyteCode.NSC_WSC, hay, none).missing());
+    LimitContents found = forLimit(AnalyteCode.NSC_WSC, hay, none);
+    assertEquals(List.of(), found.missing());
+    assertEquals(List.of(), found.stoodIn());
     Measured whole =
         Diet.evaluate(horse, List.of(hay, none), needs, Foods.STANDARDS)
             .content(AnalyteCode.NSC_WSC)
             .orElseThrow();
     assertEquals(10, whole.upper(), 1e-12);
     assertEquals(10, whole.high(), 1e-12);
+  }
+
+  /** 6 kg of 900 and 4 kg of 1900 mg/kg: 1300 mg/kg. A count of moulds is not mixed. */
+  @Test
+  void whateverIsKnownOfDryMatterIsMixed() {
+    Measured nitrate =
+        Measured.of(Unit.MG_PER_KG, Basis.DRY_MATTER, 900, 0, 0, Foods.reported("900"));
+    Measured more =
+        Measured.of(Unit.MG_PER_KG, Basis.DRY_MATTER, 1900, 0, 0, Foods.reported("1900"));
+    Measured count = Measured.of(Unit.CFU_PER_G, Basis.NONE, 1000, 0, 0, Foods.reported("1000"));
+    Foods first = Foods.of("a", "grass-hay").dm(100).with(AnalyteCode.NO3_N, nitrate);
+    Foods second = Foods.of("b", "grass-hay").dm(100).with(AnalyteCode.NO3_N, more);
+    Horse horse = Horses.adult(500).build();
+    Requirements needs = Requirements.of(horse, Horses.DAY, Foods.STANDARDS);
+
+    Diet diet =
+        Diet.evaluate(
+            horse,
+            List.of(
+                Portion.of(first.with(new AnalyteCode("MOULD"), count).lot(), 6, true),
+                Portion.of(second.lot(), 4, true)),
+            needs,
+            Foods.STANDARDS);
+
+    assertEquals(1300, diet.content(AnalyteCode.NO3_N).orElseThrow().best(), 1e-9);
+    assertEquals(List.of(), diet.missingFor(new AnalyteCode("MOULD")));
+  }
+
+  @Test
+  void nothingFedHasNoContentAndLeavesNoNutrientOpen() {
+    Foodstuff hay =
+        Foods.of("a", "grass-hay")
+            .with(AnalyteCode.NSC_WSC, 9, 0)
+            .with(AnalyteCode.VIT_E, 90, 0)
+            .lot();
+    Foodstuff silent = Foods.of("b", "grass-hay").lot();
+    Horse horse = Horses.adult(500).build();
+    Requirements needs = Requirements.of(horse, Horses.DAY, Foods.STANDARDS);
+
+    Diet empty =
+        Diet.evaluate(horse, List.of(Portion.of(hay, 0, true)), needs, Foods.STANDARDS);
+    Diet some =
+        Diet.evaluate(
+            horse,
+            List.of(Portion.of(hay, 10, true), Portion.of(silent, 0, true)),
+            needs,
+            Foods.STANDARDS);
+
+    assertEquals(Optional.empty(), empty.content(AnalyteCode.NSC_WSC));
+    assertEquals(List.of(), some.line(Nutrient.VIT_E).supply().missing());
   }
 
   @Test
