@@ -192,9 +192,9 @@ class IntakeTest {
     assertEquals(30, rule(1.5, 1.25, 1, new double[] {30, 30}).strawHardPercent());
     for (var wrong :
         List.<Executable>of(
-                () -> rule(1.2, 1.25, 1, none),
-                () -> rule(1.5, 0.9, 1, none),
-                () -> rule(1.5, 1.25, 0, none))) {
+            () -> rule(1.2, 1.25, 1, none),
+            () -> rule(1.5, 0.9, 1, none),
+            () -> rule(1.5, 1.25, 0, none))) {
       assertEquals(
           "floors out of order for horse",
           assertThrows(IllegalArgumentException.class, wrong).getMessage());

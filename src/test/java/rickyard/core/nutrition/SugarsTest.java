@@ -203,8 +203,7 @@ class SugarsTest {
     Horse horse = Horses.adult(500).build();
     Requirements needs = Requirements.of(horse, Horses.DAY, Foods.STANDARDS);
 
-    Diet empty =
-        Diet.evaluate(horse, List.of(Portion.of(hay, 0, true)), needs, Foods.STANDARDS);
+    Diet empty = Diet.evaluate(horse, List.of(Portion.of(hay, 0, true)), needs, Foods.STANDARDS);
     Diet some =
         Diet.evaluate(
             horse,
