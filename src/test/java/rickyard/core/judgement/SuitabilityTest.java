@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -74,7 +75,7 @@ class SuitabilityTest {
     assertEquals(Optional.empty(), WorstVerdict.find(List.of(silent)));
   }
 
-  private static TreeSet<String> set(String... names) {
+  private static SortedSet<String> set(String... names) {
     return new TreeSet<>(Set.of(names));
   }
 }

@@ -38,6 +38,16 @@ class CodesTest {
   }
 
   @Test
+  void aSourceIsSaidWithItsRowAndHowWellItIsSupported() {
+    assertEquals(
+        "minerals.csv 1, row 12 (s3: 20 g at 500 kg; secondary)",
+        new Source("minerals.csv 1", 12, "s3", "20 g at 500 kg", Standing.SECONDARY).words());
+    assertEquals(
+        "roles.csv, row 0 (assumed; assumed)",
+        new Source("roles.csv", 0, "assumed", "", Standing.ASSUMED).words());
+  }
+
+  @Test
   void aStandingIsFoundByItsWordOnly() {
     assertEquals(Optional.of(Standing.COMMON_PRACTICE), Standing.findByCode("common-practice"));
     assertEquals(Optional.of(Standing.VERIFIED), Standing.findByCode("verified"));

@@ -143,6 +143,9 @@ class IntakeTest {
     Portion bucket = Portion.of(OATS, 6.25, false); // 5 kg of dry matter
 
     assertFalse(diet(WEIGHED, fed(DRY, 5), bucket).hasNote("forage-share-low"));
+    // 4 kg of oats' dry matter, and a billionth less than half of all from hay
+    Portion less = Portion.of(OATS, 5, false);
+    assertFalse(diet(WEIGHED, fed(DRY, 3.999999992), less).hasNote("forage-share-low"));
     assertEquals(
         "forage makes 49 % of the dry matter; at least 50 % is usual",
         note(diet(WEIGHED, fed(DRY, 4.8), bucket), "forage-share-low"));
