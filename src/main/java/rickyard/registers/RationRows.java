@@ -72,7 +72,8 @@ final class RationRows {
                 unit,
                 fed.equals("forage"),
                 meals,
-                prepared.isEmpty() ? "dry" : prepared));
+                prepared.isEmpty() ? "dry" : prepared,
+                row.number()));
   }
 
   private String batch(RegisterRow row, String item) {

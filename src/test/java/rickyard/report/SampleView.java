@@ -22,6 +22,8 @@ import rickyard.core.advice.PortionLine;
 import rickyard.core.advice.Priority;
 import rickyard.core.advice.Proposal;
 import rickyard.core.advice.ProposalItem;
+import rickyard.core.advice.TripLine;
+import rickyard.core.advice.TripPlan;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Method;
 import rickyard.core.quantity.Unit;
@@ -360,7 +362,8 @@ final class SampleView {
                     text.apply("How many hours a day is it on grass?"),
                     List.of(text.apply("0")),
                     text.apply("The whole diet cannot be judged without it.")))
-            : List.of());
+            : List.of(),
+        i % 12 == 3 ? trip() : null);
   }
 
   private static String reason(Priority priority) {
@@ -872,5 +875,21 @@ final class SampleView {
             lot(3),
             text.apply("Take 20 cores of L4."),
             text.apply("Just under the line.")));
+  }
+
+  /** A trip of one day with a step before it and one after it. */
+  private TripPlan trip() {
+    LocalDate from = LocalDate.of(2026, 12, 4);
+    return new TripPlan(
+        from,
+        from,
+        List.of(
+            new TripLine(from.minusDays(2), TripLine.BEFORE, lot(0), 6),
+            new TripLine(from.minusDays(2), TripLine.BEFORE, text.apply("CHOP"), 2),
+            new TripLine(from.minusDays(1), TripLine.BEFORE, lot(0), 6),
+            new TripLine(from.minusDays(1), TripLine.BEFORE, text.apply("CHOP"), 2),
+            new TripLine(from, TripLine.AWAY, text.apply("CHOP"), 8),
+            new TripLine(from.plusDays(1), TripLine.BACK, lot(0), 8)),
+        List.of(text.apply("Take 8.0 kg of CHOP along.")));
   }
 }

@@ -28,6 +28,7 @@ public record AmountProblem(
     String batch = item.batch().isEmpty() ? "" : ", batch " + item.batch();
     return of(
         "unknown-item",
+        "item",
         horse,
         item,
         "the item "
@@ -42,6 +43,7 @@ public record AmountProblem(
   static AmountProblem notWeighed(Horse horse, RationItem item) {
     return of(
         "measure-not-weighed",
+        "unit",
         horse,
         item,
         "a "
@@ -56,12 +58,18 @@ public record AmountProblem(
   static AmountProblem unknownUnit(Horse horse, RationItem item) {
     return of(
         "unknown-unit",
+        "unit",
         horse,
         item,
         "the unit \"" + item.unit() + "\" of " + item.item() + " is not one that can be weighed");
   }
 
-  private static AmountProblem of(String code, Horse horse, RationItem item, String words) {
-    return new AmountProblem(code, horse.clientId(), horse.id(), item.item(), item.unit(), words);
+  /** Where it stands in the register is said first. */
+  private static AmountProblem of(
+      String code, String column, Horse horse, RationItem item, String words) {
+    String place =
+        item.row() > 0 ? "rations.csv, row " + item.row() + ", column \"" + column + "\": " : "";
+    return new AmountProblem(
+        code, horse.clientId(), horse.id(), item.item(), item.unit(), place + words);
   }
 }

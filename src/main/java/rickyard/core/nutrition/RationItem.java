@@ -14,6 +14,7 @@ import java.util.OptionalInt;
  * @param asForage fed as forage (true) or in the bucket (false)
  * @param meals meals a day of this item, if said
  * @param prepared dry, soaked or steamed
+ * @param row row of the register, from 1 with the header as row 1; 0 where it is of none
  */
 public record RationItem(
     String item,
@@ -22,7 +23,20 @@ public record RationItem(
     String unit,
     boolean asForage,
     OptionalInt meals,
-    String prepared) {
+    String prepared,
+    int row) {
+
+  /** An item of no register. */
+  public RationItem(
+      String item,
+      String batch,
+      double amount,
+      String unit,
+      boolean asForage,
+      OptionalInt meals,
+      String prepared) {
+    this(item, batch, amount, unit, asForage, meals, prepared, 0);
+  }
 
   public RationItem {
     requireNonNull(item, "item");

@@ -58,6 +58,9 @@ final class Figures {
     if (p < 0.001) {
       return "below 0.1 %";
     }
+    if (p > 0.999) {
+      return "above 99.9 %";
+    }
     return String.format(Locale.ROOT, p < 0.1 ? "%.1f %%" : "%.0f %%", 100 * p);
   }
 }

@@ -79,6 +79,17 @@ class RationAmountsTest {
   }
 
   @Test
+  void whatCannotBeWeighedIsNamedWithItsPlaceInTheRegister() {
+    RationItem net =
+        new RationItem("L1", "", 2, "net", true, java.util.OptionalInt.empty(), "dry", 48);
+    AmountProblem problem = amounts(horse(), List.of(), net).problems().get(0);
+    assertEquals(
+        "rations.csv, row 48, column \"unit\": a net of L1 was never weighed at c1: weigh one and"
+            + " enter it",
+        problem.words());
+  }
+
+  @Test
   void anUnknownItemOrUnitIsAProblemAndTheRestIsKept() {
     RationAmounts amounts =
         amounts(

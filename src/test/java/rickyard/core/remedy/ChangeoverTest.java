@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -113,6 +114,57 @@ class ChangeoverTest {
 
     assertEquals(1, plan.days().size());
     assertTrue(plan.words().isEmpty());
+  }
+
+  private static ChangeoverPlan with(Stock oldStock, boolean exceeds) {
+    return Changeover.plan(
+        new ChangeoverRequest(
+            List.of(Serving.ofForage(Yard.with(OLD.item(), oldStock), 10), SALT),
+            List.of(NEW, SALT),
+            new TreeSet<>(),
+            8.8,
+            exceeds,
+            true,
+            false,
+            MassUnit.KG,
+            Yard.SETTINGS));
+  }
+
+  private static Stock stock(double kg, double others) {
+    return new Stock(OptionalDouble.of(kg), others, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  /** 4 x 7.5 + 4 x 5 + 4 x 2.5 = 60 kg of the old hay are needed; with 40 it lasts to day 6. */
+  @Test
+  void whereTheOldHayRunsOutTheNewOneTakesItsPlaceFromThatDay() {
+    ChangeoverPlan plan = with(stock(40, 0), false);
+
+    assertEquals(13, plan.days().size());
+    double used = plan.days().stream().mapToDouble(d -> kg(d, "OLD")).sum();
+    assertTrue(used <= 40 + 1e-9, "" + used);
+    assertEquals(
+        List.of(7.5, 5.0), List.of(kg(plan.days().get(3), "OLD"), kg(plan.days().get(5), "OLD")));
+    assertEquals(0, kg(plan.days().get(6), "OLD"), 0);
+    assertEquals(10, kg(plan.days().get(6), "NEW"), 0);
+    plan.days().forEach(d -> assertTrue(d.forageDmKg() >= 8.8 - 1e-9, "day " + d.day()));
+    assertTrue(plan.words().get(0).contains("from day 7"), plan.words().toString());
+  }
+
+  @Test
+  void whatOtherHorsesTakeOfTheOldHayIsNotThereForTheSteps() {
+    ChangeoverPlan alone = with(stock(60, 0), false);
+    ChangeoverPlan shared = with(stock(60, 5), false);
+
+    assertTrue(alone.words().isEmpty(), alone.words().toString());
+    assertTrue(shared.words().get(0).contains("does not last"), shared.words().toString());
+  }
+
+  @Test
+  void withoutAnythingOfTheOldHayNoChangeoverIsPossible() {
+    ChangeoverPlan plan = with(stock(0, 0), true);
+
+    assertEquals(1, plan.days().size());
+    assertTrue(plan.words().get(0).contains("No changeover is possible"), plan.words().toString());
   }
 
   private static double kg(ChangeoverDay day, String id) {
