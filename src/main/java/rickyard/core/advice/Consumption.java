@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import rickyard.core.nutrition.ComingRation;
 import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.FeedingStandards;
@@ -37,9 +39,10 @@ public final class Consumption {
       LocalDate asOf) {
     List<HayUse.Taken> today = new ArrayList<>();
     List<HayUse.Taken> coming = new ArrayList<>();
+    Map<String, List<Ration>> byHorse =
+        rations.stream().collect(Collectors.groupingBy(Ration::horseId));
     for (Horse horse : horses) {
-      List<Ration> own = rations.stream().filter(r -> r.horseId().equals(horse.id())).toList();
-      Rations.inForce(own, asOf)
+      Rations.inForce(byHorse.getOrDefault(horse.id(), List.of()), asOf)
           .map(r -> RationAmounts.of(horse, r, larder::find, measures, asOf, standards))
           .ifPresent(
               amounts -> {

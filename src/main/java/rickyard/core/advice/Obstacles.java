@@ -2,6 +2,7 @@ package rickyard.core.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import rickyard.core.nutrition.Diet;
@@ -32,13 +33,10 @@ final class Obstacles {
     if (diet.intake().isStrawOverUsualCap()) {
       found.add(new Obstacle("straw", "more straw than is usual for its type"));
     }
-    NutrientLine ratio = diet.lines().get(Nutrient.CA_P);
-    if (ratio != null
-        && ratio.supply().isComplete()
-        && ratio.supply().origin() == Origin.REPORTED
-        && ratio.supply().best() < leastCaP) {
-      found.add(new Obstacle("ratio", "less calcium than phosphorus"));
-    }
+    Optional.ofNullable(diet.lines().get(Nutrient.CA_P))
+        .filter(r -> r.supply().isComplete() && r.supply().origin() == Origin.REPORTED)
+        .filter(r -> r.supply().best() < leastCaP)
+        .ifPresent(r -> found.add(new Obstacle("ratio", "less calcium than phosphorus")));
     for (NutrientLine line : diet.lines().values()) {
       if (line.status() == NutrientStatus.ABOVE_CEILING) {
         found.add(
