@@ -32,7 +32,12 @@ final class Front {
   }
 
   void note(String field, String value) {
-    fields.putIfAbsent(field, value);
+    // 'Report: 19.06.2026' says when it was written.
+    boolean day =
+        field.equals("report_no")
+            && value.matches("(?s).*[0-9]{4}.*")
+            && !Dates.read(value, Dates.Order.UNKNOWN).isEmpty();
+    fields.putIfAbsent(day ? "reported" : field, value);
   }
 
   /**

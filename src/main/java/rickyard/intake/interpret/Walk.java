@@ -31,6 +31,7 @@ final class Walk {
   private final RowReader rows;
   private final List<Line> pending = new ArrayList<>();
   private final List<Line> pendingFields = new ArrayList<>();
+  private Optional<Line> pendingCaptions = Optional.empty();
   private final List<Untaken> unknown = new ArrayList<>();
   private final List<List<Line>> heads = new ArrayList<>();
   private final Tiles tiles;
@@ -139,7 +140,8 @@ final class Walk {
     if (!pending.isEmpty() || !pendingFields.isEmpty()) {
       List<Line> heads =
           pending.subList(Math.max(0, pending.size() - HEADING_LINES), pending.size());
-      header = new Header(dictionary, heads, pendingFields, certain);
+      header = new Header(dictionary, heads, pendingFields, pendingCaptions, certain);
+      pendingCaptions = Optional.empty();
       this.heads.add(List.copyOf(heads));
       pending.clear();
       pendingFields.clear();
@@ -165,7 +167,11 @@ final class Walk {
       }
       return;
     }
-    if (isFieldHeads(line) && next.filter(n -> !n.isItem()).isPresent()) {
+    if (isCaptions(line)) {
+      pendingCaptions = Optional.of(line);
+    } else if (isOverWideHead(line, at)) {
+      pending.add(line);
+    } else if (isFieldHeads(line) && next.filter(n -> !n.isItem()).isPresent()) {
       fieldsBelow(line, next.get());
     } else if (next.filter(Line::isItem).isPresent()
         && (isStrangeHeading(line) || BareNames.areOver(line, next.get(), certain))) {
@@ -206,6 +212,19 @@ final class Walk {
           .flatMap(Piece::field)
           .ifPresent(field -> note(field.field(), value.text()));
     }
+  }
+
+  private boolean isCaptions(Line line) {
+    return !pending.isEmpty()
+        && BareNames.areCaptions(line, pending.get(pending.size() - 1), certain);
+  }
+
+  /** 'Lot | Received | Minerals' over the names of the analytes: fields whose cells span both. */
+  private boolean isOverWideHead(Line line, int at) {
+    return certain
+        && at + 2 < lines.size()
+        && WideTable.isHead(lines.get(at + 1), lines.subList(at + 2, lines.size()), true)
+        && WideTable.fieldsBeside(line, lines.get(at + 1));
   }
 
   private boolean isUnknownRow(Line line) {
@@ -304,7 +323,7 @@ final class Walk {
         && line.pieces().size() >= 2
         && words >= 1
         && roles
-        && line.pieces().size() <= 2 * words + 2;
+        && (line.pieces().size() <= 2 * words + 2 || !BareNames.in(line).isEmpty());
   }
 
   /** 'Your sample | A-1': a field of the head, though the words might stand over a column. */
