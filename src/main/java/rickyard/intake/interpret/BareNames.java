@@ -94,7 +94,9 @@ final class BareNames {
   }
 
   private static boolean isOfTable(Piece piece) {
-    return piece.heading().isWhole() || piece.field().isPresent();
+    return piece.heading().isWhole()
+        || piece.field().isPresent()
+        || piece.heading().has(Kind.ROLE, "foreign");
   }
 
   private static boolean isName(Piece piece) {

@@ -134,6 +134,12 @@ final class WideTable {
         .anyMatch(p -> Columns.over(head.pieces(), p.cell(), true).isEmpty());
   }
 
+  /** Whether a column says the standing of each row. */
+  boolean hasStandings() {
+    return byColumn.values().stream()
+        .anyMatch(p -> p.field().filter(f -> f.field().equals("status")).isPresent());
+  }
+
   private Optional<Piece> over(Piece piece) {
     return certain
         ? Optional.ofNullable(byColumn.get(piece.cell().column()))
@@ -217,6 +223,8 @@ final class WideTable {
           over.flatMap(Piece::field).filter(f -> f.value().isEmpty()).map(FieldMark::field);
       if (field.filter(Header.OF_SAMPLE::contains).isPresent()) {
         fields.put(field.get(), piece.text());
+      } else if (field.filter("status"::equals).isPresent()) {
+        fields.put(SampleWriter.STANDING, piece.text());
       } else if (over.isEmpty()
           && !piece.isFigure()
           && !piece.isMark()
