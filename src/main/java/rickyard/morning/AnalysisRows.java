@@ -12,6 +12,7 @@ import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.InForce;
 import rickyard.core.forage.Reading;
 import rickyard.core.forage.Report;
+import rickyard.core.forage.ReportStatus;
 import rickyard.core.forage.SampleKey;
 import rickyard.core.forage.SettledSample;
 import rickyard.core.forage.Standing;
@@ -103,7 +104,12 @@ final class AnalysisRows {
         where.report().map(Report::lab).orElse(""),
         where.report().map(Report::reportNo).orElse(""),
         where.report().map(Report::revision).orElse(0),
-        where.report().map(r -> r.status().code()).orElse(""),
+        sample
+            .sample()
+            .standing()
+            .or(() -> where.report().map(Report::status))
+            .map(ReportStatus::code)
+            .orElse(""),
         sample.sample().sampledOn().map(LocalDate::toString).orElse(""),
         reading.analyte().value(),
         reading.raw(),

@@ -225,6 +225,7 @@ final class DoubtDesk {
         s.cores(),
         readings,
         doubts,
-        s.checks());
+        s.checks(),
+        s.standing());
   }
 }

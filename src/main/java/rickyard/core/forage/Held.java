@@ -26,7 +26,7 @@ final class Held {
 
   Held(Received received, Report report, int index, Sample sample) {
     this.received = received;
-    this.report = report;
+    this.report = report.standingFor(sample);
     this.key = new SampleKey(report.document(), index);
     this.sample = sample;
   }

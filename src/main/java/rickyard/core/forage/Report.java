@@ -72,4 +72,13 @@ public record Report(
         notes,
         Layout.none());
   }
+
+  /** The report as it stands for one of its samples. */
+  Report standingFor(Sample sample) {
+    ReportStatus own = sample.standing().orElse(status);
+    return own == status
+        ? this
+        : new Report(
+            document, lab, reportNo, revision, replaces, own, reportedOn, samples, notes, layout);
+  }
 }

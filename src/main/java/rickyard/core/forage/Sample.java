@@ -20,6 +20,7 @@ import java.util.OptionalInt;
  * @param readings every figure found, settled or not, in the order of the page
  * @param doubts what must be settled before this sample can count in full
  * @param checks the relations tried on its figures
+ * @param standing its own standing where the rows of one report differ; empty if the report's holds
  */
 public record Sample(
     String label,
@@ -30,7 +31,8 @@ public record Sample(
     OptionalInt cores,
     List<Reading> readings,
     List<Doubt> doubts,
-    List<Check> checks)
+    List<Check> checks,
+    Optional<ReportStatus> standing)
     implements Serializable {
 
   public Sample {
@@ -43,5 +45,30 @@ public record Sample(
     readings = List.copyOf(readings);
     doubts = List.copyOf(doubts);
     checks = List.copyOf(checks);
+    requireNonNull(standing, "standing");
+  }
+
+  /** A sample that has the standing of its report. */
+  public Sample(
+      String label,
+      String batch,
+      String labNo,
+      String material,
+      Optional<LocalDate> sampledOn,
+      OptionalInt cores,
+      List<Reading> readings,
+      List<Doubt> doubts,
+      List<Check> checks) {
+    this(
+        label,
+        batch,
+        labNo,
+        material,
+        sampledOn,
+        cores,
+        readings,
+        doubts,
+        checks,
+        Optional.empty());
   }
 }

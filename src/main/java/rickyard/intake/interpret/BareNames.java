@@ -28,9 +28,51 @@ final class BareNames {
     Set<String> makes = names.stream().map(BareNames::make).collect(Collectors.toSet());
     boolean othersKnown =
         line.pieces().stream().filter(p -> !names.contains(p)).allMatch(BareNames::isOfTable);
-    return names.size() >= 2 && texts.size() == names.size() && makes.size() == 1 && othersKnown
+    boolean ofTable =
+        names.stream().noneMatch(BareNames::looksLikeARange)
+            || line.pieces().stream().anyMatch(BareNames::headsNames);
+    return names.size() >= 2
+            && texts.size() == names.size()
+            && makes.size() == 1
+            && othersKnown
+            && ofTable
         ? names
         : List.of();
+  }
+
+  /** '26-771' is a range, too; it names a sample only beside a heading such as 'Parameter'. */
+  private static boolean looksLikeARange(Piece piece) {
+    return piece.text().strip().matches("[0-9]{2,4}-[0-9]{3,6}");
+  }
+
+  private static boolean headsNames(Piece piece) {
+    return piece.heading().isWhole() && piece.heading().has(Kind.ROLE, "analyte");
+  }
+
+  /**
+   * Whether a line says more of the samples that a heading line names: words under two names or
+   * more, nothing under a heading that is no name but one that holds no results.
+   */
+  static boolean areCaptions(Line line, Line heading, boolean certain) {
+    List<Piece> names = in(heading);
+    long under = 0;
+    for (Piece piece : line.pieces()) {
+      Optional<Piece> over = Columns.over(heading.pieces(), piece.cell(), certain);
+      boolean aside = over.filter(o -> o.heading().has(Kind.ROLE, "foreign")).isPresent();
+      if (!isWords(piece) || !(aside || over.filter(names::contains).isPresent())) {
+        return false;
+      }
+      under += aside ? 0 : 1;
+    }
+    return under >= 2;
+  }
+
+  private static boolean isWords(Piece piece) {
+    return !piece.isFigure()
+        && !piece.isLabel()
+        && !piece.isMark()
+        && !piece.isHeadingWord()
+        && piece.field().isEmpty();
   }
 
   /** Whether a line holds nothing but names that stand over figures of the next row. */
@@ -52,7 +94,9 @@ final class BareNames {
   }
 
   private static boolean isOfTable(Piece piece) {
-    return piece.heading().isWhole() || piece.field().isPresent();
+    return piece.heading().isWhole()
+        || piece.field().isPresent()
+        || piece.heading().has(Kind.ROLE, "foreign");
   }
 
   private static boolean isName(Piece piece) {
@@ -67,7 +111,7 @@ final class BareNames {
         && !piece.isHeadingWord()
         && piece.field().isEmpty()
         && !piece.isMark()
-        && (!piece.isFigure() || text.matches("[0-9]{5,}"))
+        && (!piece.isFigure() || text.matches("[0-9]{5,}") || looksLikeARange(piece))
         && (text.matches("[A-Z]") || !piece.heading().isWhole());
   }
 

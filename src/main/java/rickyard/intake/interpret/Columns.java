@@ -36,7 +36,7 @@ final class Columns {
    */
   static Optional<Piece> over(List<Piece> line, Cell cell, List<Piece> row, boolean certain) {
     Optional<Piece> over = over(line, cell, certain);
-    if (over.isPresent() || certain) {
+    if (certain || row.isEmpty() || over.filter(p -> p.cell().overlap(cell) > 0).isPresent()) {
       return over;
     }
     List<Piece> free =

@@ -1,5 +1,6 @@
 package rickyard.intake.interpret;
 
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.NavigableSet;
@@ -15,6 +16,7 @@ final class Front {
   private static final int LONGEST_NOTE = 15;
   private static final int LONGEST_SENTENCE = 40;
   private static final int LONGEST_STAMP = 6;
+  private static final int LONG_TEXT = 110;
   private static final int LETTERHEAD_LINES = 10;
   private static final Set<Kind> IN_NOTE =
       EnumSet.of(Kind.STATUS, Kind.FILLER, Kind.SUBJECT, Kind.NOT, Kind.FIELD);
@@ -32,16 +34,19 @@ final class Front {
   }
 
   void note(String field, String value) {
-    fields.putIfAbsent(field, value);
+    // 'Report: 19.06.2026' says when it was written.
+    boolean day =
+        field.equals("report_no")
+            && value.matches("(?s).*[0-9]{4}.*")
+            && !Dates.read(value, Dates.Order.UNKNOWN).isEmpty();
+    fields.putIfAbsent(day ? "reported" : field, value);
   }
 
   /**
    * Takes a field that a table repeats in each row; rows that contradict each other say nothing.
    */
   void column(String field, String value) {
-    if (field.equals("status")) {
-      standing(value);
-    } else if (!value.equals(fields.getOrDefault(field, value))) {
+    if (!value.equals(fields.getOrDefault(field, value))) {
       torn.add(field);
     } else {
       fields.put(field, value);
@@ -112,8 +117,14 @@ final class Front {
   }
 
   private List<ReportStatus> standings(String text) {
+    if (text.length() > LONG_TEXT) {
+      return Sentences.split(text).stream().filter(s -> s.length() < text.length()).flatMap(s -> standings(s).stream()).distinct().toList();
+    }
     Meaning meaning = dictionary.read(text, IN_NOTE);
     int words = meaning.words().size();
+    if (words <= LONGEST_SENTENCE && saysPreliminary(meaning)) {
+      return List.of(ReportStatus.PRELIMINARY);
+    }
     if (!meaning.has(Kind.STATUS) || meaning.has(Kind.NOT) || words > LONGEST_NOTE) {
       return List.of();
     }
@@ -122,6 +133,18 @@ final class Front {
         .filter(s -> stamp || s.equals("preliminary") || s.equals("amended"))
         .flatMap(s -> status(s).stream())
         .toList();
+  }
+
+  /** 'Below are the preliminary figures for your hay': a sentence, not a stamp. */
+  private static boolean saysPreliminary(Meaning meaning) {
+    return !meaning.has(Kind.NOT)
+        && !meaning.has(Kind.FIELD, "replaces")
+        && meaning.phrases().stream()
+            .anyMatch(
+                p ->
+                    p.kind() == Kind.STATUS
+                        && p.meaning().equals("preliminary")
+                        && p.words().size() >= 2);
   }
 
   private void replaced(String text) {
@@ -155,6 +178,41 @@ final class Front {
       return field("lab");
     }
     return letterhead.isEmpty() ? firstLine : letterhead;
+  }
+
+  /** What the rows of a table say of their samples, where all say the same. */
+  void standing(List<ReportStatus> ofSamples) {
+    boolean one = ofSamples.stream().distinct().count() == 1;
+    if (one || ofSamples.contains(ReportStatus.WITHDRAWN)) {
+      statuses.addAll(ofSamples);
+    }
+  }
+
+  /** The standing of a sample whose row says another, graver one than the page. */
+  Optional<ReportStatus> own(String word) {
+    return standings.of(word).stream()
+        .max(Comparator.comparing(Front::gravity))
+        .filter(s -> gravity(s) > gravity(status()));
+  }
+
+  private static int gravity(ReportStatus status) {
+    return switch (status) {
+      case FINAL -> 0;
+      case AMENDED -> 1;
+      case PRELIMINARY -> 2;
+      case WITHDRAWN -> 3;
+    };
+  }
+
+  /** The standings that the rows of a table name; a row that names none is final. */
+  List<ReportStatus> ofRows(List<String> words) {
+    return words.stream()
+        .map(
+            w ->
+                standings.of(w).stream()
+                    .max(Comparator.comparing(Front::gravity))
+                    .orElse(ReportStatus.FINAL))
+        .toList();
   }
 
   /** The standing: the gravest that the page names. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rickyard.intake.grid.Cell;
 
 /** The lines over a table: headings, and lines that give a field of the sample for each column. */
@@ -19,6 +20,7 @@ final class Header {
   private final Dictionary dictionary;
   private final List<Line> lines;
   private final List<Line> fieldLines;
+  private final Optional<Line> captions;
   private final boolean certain;
 
   /** Names of samples in each heading line. */
@@ -33,9 +35,16 @@ final class Header {
    *
    * @param lines heading lines from top to bottom; the last one stands directly over the columns
    * @param fieldLines lines such as 'Lot | A | B'
+   * @param captions words under the names of samples that say more of each; empty if none
    * @param certain whether columns are certain
    */
-  Header(Dictionary dictionary, List<Line> lines, List<Line> fieldLines, boolean certain) {
+  Header(
+      Dictionary dictionary,
+      List<Line> lines,
+      List<Line> fieldLines,
+      Optional<Line> captions,
+      boolean certain) {
+    this.captions = captions;
     this.dictionary = dictionary;
     this.lines = List.copyOf(lines);
     this.fieldLines = List.copyOf(fieldLines);
@@ -45,7 +54,7 @@ final class Header {
   }
 
   static Header none(Dictionary dictionary, boolean certain) {
-    return new Header(dictionary, List.of(), List.of(), certain);
+    return new Header(dictionary, List.of(), List.of(), Optional.empty(), certain);
   }
 
   boolean isNone() {
@@ -76,7 +85,7 @@ final class Header {
   }
 
   private Heading find(Cell cell, List<Piece> row) {
-    List<String> texts = new ArrayList<>();
+    List<Piece> over = new ArrayList<>();
     SortedMap<String, String> fields = new TreeMap<>();
     for (int i = 0; i < lines.size(); i++) {
       List<Piece> pieces = lines.get(i).pieces();
@@ -89,7 +98,7 @@ final class Header {
               ? Columns.over(pieces, cell, row, certain)
               : Columns.spanning(pieces, cell, certain);
       List<Piece> ofLine = names.get(i);
-      piece.ifPresent(p -> add(p, ofLine.contains(p), texts, fields));
+      piece.ifPresent(p -> add(p, ofLine.contains(p), over, fields));
     }
     for (Line line : fieldLines) {
       String field = line.pieces().get(0).field().map(FieldMark::field).orElse("");
@@ -98,10 +107,25 @@ final class Header {
           isGapped(line)
               ? Columns.over(values, cell, certain)
               : Columns.spanning(values, cell, certain);
-      value.ifPresent(p -> fields.put(field, p.text()));
+      value.ifPresent(p -> name(field, p.text(), fields));
     }
-    String text = String.join(" ", texts);
-    return new Heading(text, dictionary.read(text, Dictionary.IN_HEADING), fields);
+    if (fields.containsKey("sample")) {
+      captions
+          .flatMap(line -> Columns.over(line.pieces(), cell, certain))
+          .ifPresent(p -> fields.putIfAbsent("description", p.text()));
+    }
+    String text = over.stream().map(Piece::text).collect(Collectors.joining(" "));
+    String said = over.stream().map(Piece::said).collect(Collectors.joining(" "));
+    return new Heading(text, dictionary.read(said, Dictionary.IN_HEADING), fields);
+  }
+
+  /** A column that has a number over it and a name besides is known by both. */
+  private static void name(String field, String value, SortedMap<String, String> fields) {
+    String before = fields.getOrDefault(field, value);
+    if (field.equals("sample") && !before.equals(value)) {
+      fields.putIfAbsent("lab_no", before);
+    }
+    fields.put(field, value);
   }
 
   /** Whether another field has more values: a column without one must not take its neighbour's. */
@@ -138,7 +162,7 @@ final class Header {
   }
 
   private static void add(
-      Piece piece, boolean name, List<String> texts, SortedMap<String, String> fields) {
+      Piece piece, boolean name, List<Piece> over, SortedMap<String, String> fields) {
     if (name) {
       fields.put("sample", piece.text());
       return;
@@ -148,7 +172,7 @@ final class Header {
     if (field.isPresent()) {
       fields.put(field.get().field(), field.get().value());
     } else {
-      texts.add(piece.text());
+      over.add(piece);
     }
   }
 

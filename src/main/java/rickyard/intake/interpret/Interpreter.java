@@ -93,6 +93,7 @@ public final class Interpreter {
     Walk walk = new Walk(dictionary, lines, certain, documentSha256);
     walk.run(progress);
     List<SampleDraft> drafts = walk.samples().withFigures();
+    standings(walk.front(), drafts);
     if (drafts.size() == 1 && drafts.get(0).isNameless()) {
       SampleDraft only = drafts.get(0);
       ProseName.in(dictionary, lines).ifPresent(name -> only.note("sample", name));
@@ -106,6 +107,13 @@ public final class Interpreter {
         walk.unknown(),
         lines.stream().anyMatch(l -> l.pieces().stream().anyMatch(Piece::isLabel)),
         new PageLayout(dictionary, lines).of(walk.front().lab(), walk.heads(), drafts));
+  }
+
+  private static void standings(Front front, List<SampleDraft> drafts) {
+    if (drafts.stream().anyMatch(d -> !d.field(SampleWriter.STANDING).isEmpty())) {
+      front.standing(
+          front.ofRows(drafts.stream().map(d -> d.field(SampleWriter.STANDING)).toList()));
+    }
   }
 
   private Interpretation understood(Grid grid, PageHints hints, Found found, String document) {

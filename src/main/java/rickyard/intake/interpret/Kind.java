@@ -22,6 +22,8 @@ public enum Kind {
   STATUS,
   /** A word in place of a figure; meaning: nd, trace or absent. */
   QUALIFIER,
+  /** A group of analytes in a note of units; meaning: their codes, or * for the rest. */
+  GROUP,
   /** What the report says an open name stands for; meaning: open code and code. */
   DEFINITION,
   /** Words that make a sentence one about the results: 'all results'. */

@@ -40,7 +40,12 @@ final class Lines {
   List<Line> of(Grid grid) {
     Dialect dialect = hints.dialect(dialect(grid));
     Piece.Reading reading =
-        new Piece.Reading(dictionary, dialect, Legend.of(dictionary, grid), certain);
+        new Piece.Reading(
+            dictionary,
+            dialect,
+            Legend.of(dictionary, grid),
+            ColumnKey.of(dictionary, grid),
+            certain);
     Pieces pieces = new Pieces(reading);
     List<Line> lines = new ArrayList<>();
     for (Page page : grid.pages()) {

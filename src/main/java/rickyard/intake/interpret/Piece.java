@@ -13,6 +13,7 @@ import rickyard.intake.interpret.Figure.Form;
  * A cell with everything it may be; which of these it is depends on its neighbours.
  *
  * @param cell the cell
+ * @param said its text, or what the report's own key says that it stands for as a heading
  * @param label the analyte it names, if it does and nothing else
  * @param mark what it says of unit, basis and method
  * @param heading what it says as the heading of a column
@@ -23,6 +24,7 @@ import rickyard.intake.interpret.Figure.Form;
  */
 record Piece(
     Cell cell,
+    String said,
     Optional<Label> label,
     Meaning mark,
     Meaning heading,
@@ -50,11 +52,13 @@ record Piece(
           case DATED -> Optional.empty();
         };
     String rest = figure.map(Figure::rest).orElse("");
+    String said = reading.key().said(text);
     return new Piece(
         cell,
+        said,
         Label.read(dictionary, text),
         dictionary.read(text, Dictionary.IN_MARK),
-        dictionary.read(text, Dictionary.IN_HEADING),
+        dictionary.read(said, Dictionary.IN_HEADING),
         figure,
         dictionary.read(rest, Dictionary.IN_MARK),
         FieldMark.read(dictionary, text),
@@ -67,17 +71,19 @@ record Piece(
    * @param dictionary the words
    * @param dialect its decimal mark
    * @param legend what it says its marks stand for
+   * @param key what it says its columns stand for
    * @param certain whether columns are certain
    */
-  record Reading(Dictionary dictionary, Dialect dialect, Legend legend, boolean certain) {
+  record Reading(
+      Dictionary dictionary, Dialect dialect, Legend legend, ColumnKey key, boolean certain) {
     Reading as(Dialect other) {
-      return new Reading(dictionary, other, legend, certain);
+      return new Reading(dictionary, other, legend, key, certain);
     }
   }
 
   /** The same text in another place. */
   Piece at(Cell other) {
-    return new Piece(other, label, mark, heading, figure, tail, field, voice);
+    return new Piece(other, said, label, mark, heading, figure, tail, field, voice);
   }
 
   private static Optional<Figure> figure(Reading reading, String text) {

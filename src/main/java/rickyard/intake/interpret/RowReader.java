@@ -118,6 +118,9 @@ final class RowReader {
     boolean ofReport = field.isPresent() && OF_REPORT.contains(field.get());
     if (names) {
       fields.put(field.get(), piece.text());
+    } else if (field.filter("status"::equals).isPresent() && heading.meaning().isWhole()) {
+      fields.put(SampleWriter.STANDING, piece.text());
+      return true;
     } else if (ofReport && heading.meaning().isWhole() && heading.basis().isEmpty()) {
       front.column(field.get(), piece.text());
       return true;

@@ -25,6 +25,9 @@ import rickyard.intake.grid.Repeated;
  * Turns a draft into a sample: one figure for each analyte, open names settled, relations tried.
  */
 final class SampleWriter {
+  /** The field of a sample that a column of standings fills. */
+  static final String STANDING = "standing";
+
   private static final String UNUSUAL = "outside-usual-range";
 
   /** Straw holds so little of all but fibre that the low ends meant for hay would always ask. */
@@ -105,7 +108,8 @@ final class SampleWriter {
         cores(draft.field("cores")),
         last.stream().map(r -> r.toReading(said.methods().of(r.code().value()))).toList(),
         doubts,
-        checked.checks().stream().map(checks::of).toList());
+        checked.checks().stream().map(checks::of).toList(),
+        said.front().own(draft.field(STANDING)));
   }
 
   /** What the sample is called; a description is its name only where it has no other. */

@@ -31,6 +31,7 @@ record UnitNote(
   private static final Pattern LINE =
       Pattern.compile(
           "(?iu)^\\s*(?:units?|einheit(?:en)?|unités?|unidad(?:es)?|eenhe(?:id|den))\\s*[:=]\\s*(?<text>.+)$");
+  private static final Set<Kind> GROUPS = EnumSet.of(Kind.GROUP, Kind.UNIT, Kind.FILLER);
   private static final Set<Kind> MARKS =
       EnumSet.of(Kind.UNIT, Kind.BASIS, Kind.STATEMENT, Kind.FILLER);
   private static final Set<Kind> WITH_NAMES =
@@ -51,7 +52,7 @@ record UnitNote(
   static Optional<UnitNote> read(Dictionary dictionary, String line) {
     Matcher match = LINE.matcher(line);
     if (!match.matches()) {
-      return Optional.empty();
+      return ofGroups(dictionary, line);
     }
     Map<String, Unit> units = new TreeMap<>();
     Map<String, String> bases = new TreeMap<>();
@@ -70,6 +71,29 @@ record UnitNote(
             all.flatMap(Meaning::basis),
             new TreeMap<>(units),
             new TreeMap<>(bases)));
+  }
+
+  /** 'Trace elements in mg/kg, the rest in %': nothing else of a sentence matters. */
+  private static Optional<UnitNote> ofGroups(Dictionary dictionary, String line) {
+    Map<String, Unit> units = new TreeMap<>();
+    Optional<Unit> rest = Optional.empty();
+    for (String part : line.split("[;,]\\s|\\.\\s", -1)) {
+      Meaning meaning = dictionary.read(part, GROUPS);
+      Optional<Unit> unit = Section.unit(meaning);
+      Optional<String> group = meaning.only(Kind.GROUP);
+      if (unit.isPresent() && group.isPresent() && meaning.isWhole()) {
+        if (group.get().equals("*")) {
+          rest = unit;
+        }
+        for (String code : group.get().split(" ", -1)) {
+          units.put(code, unit.get());
+        }
+      }
+    }
+    units.remove("*");
+    return units.isEmpty() || rest.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new UnitNote(rest, Optional.empty(), new TreeMap<>(units), new TreeMap<>()));
   }
 
   /** Takes 'Fe, Zn, Cu mg per kg dry matter'; whether it was understood. */

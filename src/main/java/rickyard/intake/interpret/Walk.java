@@ -5,6 +5,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import rickyard.core.quantity.Place;
 import rickyard.intake.grid.ReadingProgress;
 
@@ -17,6 +19,10 @@ final class Walk {
       Set.of(
           "report_no", "revision", "replaces", "reported", "received", "lab", "method", "status");
   private static final Set<Kind> ASIDE = EnumSet.of(Kind.HEDGE, Kind.BASIS, Kind.STATEMENT);
+  /** 'MQ 12-1 (hay of the long meadow)': a number and words about it. */
+  private static final Pattern NAMED =
+      Pattern.compile("(?<name>[^()]*[0-9][^()]*?)\\s*\\((?<words>\\p{L}+\\s[^()0-9]+)\\)");
+
   private static final int HEADING_LINES = 3;
   private static final int ROWS_BELOW = 12;
   private static final int LONGEST_HEADING = 8;
@@ -31,6 +37,7 @@ final class Walk {
   private final RowReader rows;
   private final List<Line> pending = new ArrayList<>();
   private final List<Line> pendingFields = new ArrayList<>();
+  private Optional<Line> pendingCaptions = Optional.empty();
   private final List<Untaken> unknown = new ArrayList<>();
   private final List<List<Line>> heads = new ArrayList<>();
   private final Tiles tiles;
@@ -84,7 +91,9 @@ final class Walk {
     for (int at = 0; at < lines.size(); at++) {
       progress.reached("rows", at + 1, lines.size());
       Line line = lines.get(at);
-      front.see(line);
+      if (wide.filter(w -> w.hasStandings() && w.takes(line)).isEmpty()) {
+        front.see(line);
+      }
       if (isTile(at)) {
         wide = Optional.empty();
         pending.clear();
@@ -139,7 +148,8 @@ final class Walk {
     if (!pending.isEmpty() || !pendingFields.isEmpty()) {
       List<Line> heads =
           pending.subList(Math.max(0, pending.size() - HEADING_LINES), pending.size());
-      header = new Header(dictionary, heads, pendingFields, certain);
+      header = new Header(dictionary, heads, pendingFields, pendingCaptions, certain);
+      pendingCaptions = Optional.empty();
       this.heads.add(List.copyOf(heads));
       pending.clear();
       pendingFields.clear();
@@ -165,7 +175,11 @@ final class Walk {
       }
       return;
     }
-    if (isFieldHeads(line) && next.filter(n -> !n.isItem()).isPresent()) {
+    if (isCaptions(line)) {
+      pendingCaptions = Optional.of(line);
+    } else if (isOverWideHead(line, at)) {
+      pending.add(line);
+    } else if (isFieldHeads(line) && next.filter(n -> !n.isItem()).isPresent()) {
       fieldsBelow(line, next.get());
     } else if (next.filter(Line::isItem).isPresent()
         && (isStrangeHeading(line) || BareNames.areOver(line, next.get(), certain))) {
@@ -206,6 +220,19 @@ final class Walk {
           .flatMap(Piece::field)
           .ifPresent(field -> note(field.field(), value.text()));
     }
+  }
+
+  private boolean isCaptions(Line line) {
+    return !pending.isEmpty()
+        && BareNames.areCaptions(line, pending.get(pending.size() - 1), certain);
+  }
+
+  /** 'Lot | Received | Minerals' over the names of the analytes: fields whose cells span both. */
+  private boolean isOverWideHead(Line line, int at) {
+    return certain
+        && at + 2 < lines.size()
+        && WideTable.isHead(lines.get(at + 1), lines.subList(at + 2, lines.size()), true)
+        && WideTable.fieldsBeside(line, lines.get(at + 1));
   }
 
   private boolean isUnknownRow(Line line) {
@@ -304,7 +331,7 @@ final class Walk {
         && line.pieces().size() >= 2
         && words >= 1
         && roles
-        && line.pieces().size() <= 2 * words + 2;
+        && (line.pieces().size() <= 2 * words + 2 || !BareNames.in(line).isEmpty());
   }
 
   /** 'Your sample | A-1': a field of the head, though the words might stand over a column. */
@@ -337,6 +364,8 @@ final class Walk {
   /** Takes the fields of a line of the head; whether there were any. */
   private boolean fields(Line line) {
     boolean any = false;
+    // 'Sample VB-7, mark: upper barn': words beside a number describe the sample.
+    boolean named = false;
     List<Piece> pieces = line.pieces();
     for (int i = 0; i < pieces.size(); i++) {
       Optional<FieldMark> field = pieces.get(i).field();
@@ -351,7 +380,9 @@ final class Walk {
         value = pieces.get(++i).text();
       }
       if (!value.isEmpty() && (bare || field.get().marked() || looksLikeAName(value))) {
-        note(field.get().field(), value);
+        boolean again = field.get().field().equals("sample") && named && !hasDigit(value);
+        note(again ? "description" : field.get().field(), value);
+        named |= field.get().field().equals("sample") && hasDigit(value);
         any = true;
       }
     }
@@ -368,11 +399,24 @@ final class Walk {
 
   private static boolean looksLikeAName(String value) {
     boolean code = value.matches("\\p{Lu}[\\p{L}0-9]{0,5}[-/.]\\S+(?:\\s\\S+)?");
-    boolean digit = value.chars().anyMatch(c -> c >= '0' && c <= '9');
-    return code || (digit && value.split("\\s+", -1).length <= 4);
+    return code || (hasDigit(value) && value.split("\\s+", -1).length <= 4);
+  }
+
+  private static boolean hasDigit(String value) {
+    return value.chars().anyMatch(c -> c >= '0' && c <= '9');
   }
 
   private void note(String field, String value) {
+    Matcher named = NAMED.matcher(value);
+    if (Set.of("lot", "sample").contains(field) && named.matches()) {
+      noteOne(field, named.group("name"));
+      noteOne("description", named.group("words"));
+    } else {
+      noteOne(field, value);
+    }
+  }
+
+  private void noteOne(String field, String value) {
     if (OF_REPORT.contains(field)) {
       front.note(field, value);
     } else if (Header.OF_SAMPLE.contains(field)) {

@@ -37,6 +37,14 @@ final class WideTable {
     this.head = head;
     this.certain = certain;
     head.pieces().forEach(p -> byColumn.putIfAbsent(p.cell().column(), p));
+    if (certain && !this.above.isEmpty()) {
+      Line last = this.above.get(this.above.size() - 1);
+      if (fieldsBeside(last, head)) {
+        last.pieces().stream()
+            .filter(p -> p.field().filter(f -> f.value().isEmpty()).isPresent())
+            .forEach(p -> byColumn.putIfAbsent(p.cell().column(), p));
+      }
+    }
   }
 
   static WideTable under(Dictionary dictionary, List<Line> above, Line head, boolean certain) {
@@ -116,6 +124,20 @@ final class WideTable {
                         && over(p).filter(o -> !o.isLabel()).isEmpty()
                         && p.cell().left() > line.pieces().get(0).cell().left());
     return !label;
+  }
+
+  /** Whether a line names fields of a sample over columns in which the head says nothing. */
+  static boolean fieldsBeside(Line line, Line head) {
+    return line.pieces().stream()
+        .filter(p -> p.field().filter(f -> f.value().isEmpty()).isPresent())
+        .filter(p -> p.field().filter(f -> Header.OF_SAMPLE.contains(f.field())).isPresent())
+        .anyMatch(p -> Columns.over(head.pieces(), p.cell(), true).isEmpty());
+  }
+
+  /** Whether a column says the standing of each row. */
+  boolean hasStandings() {
+    return byColumn.values().stream()
+        .anyMatch(p -> p.field().filter(f -> f.field().equals("status")).isPresent());
   }
 
   private Optional<Piece> over(Piece piece) {
@@ -201,6 +223,8 @@ final class WideTable {
           over.flatMap(Piece::field).filter(f -> f.value().isEmpty()).map(FieldMark::field);
       if (field.filter(Header.OF_SAMPLE::contains).isPresent()) {
         fields.put(field.get(), piece.text());
+      } else if (field.filter("status"::equals).isPresent()) {
+        fields.put(SampleWriter.STANDING, piece.text());
       } else if (over.isEmpty()
           && !piece.isFigure()
           && !piece.isMark()

@@ -52,6 +52,7 @@ final class Wraps {
           last.flatMap(
               upper ->
                   label(upper, line)
+                      .or(() -> bracket(upper, line))
                       .or(() -> heading(upper, line))
                       .or(() -> sentence(upper, line)));
       if (both.isPresent()) {
@@ -176,6 +177,31 @@ final class Wraps {
     return used.size() == upper.pieces().size()
         ? Optional.of(new Line(lower.page(), lower.row(), pieces))
         : Optional.empty();
+  }
+
+  /**
+   * 'Usual values' alone over '(in DM)', the last heading of the line below: what stands in
+   * brackets has its name above. Read by itself it would be a column of results.
+   */
+  private Optional<Line> bracket(Line upper, Line lower) {
+    Piece above = upper.pieces().get(0);
+    List<Piece> under =
+        lower.pieces().stream().filter(p -> p.cell().overlap(above.cell()) > 0).toList();
+    boolean open =
+        upper.pieces().size() == 1
+            && lower.pieces().size() >= 2
+            && follow(upper, lower)
+            && isWords(above)
+            && none(lower)
+            && under.size() == 1
+            && under.get(0).text().startsWith("(");
+    if (!open) {
+      return Optional.empty();
+    }
+    Piece whole = join(above, under.get(0));
+    List<Piece> pieces = new ArrayList<>(lower.pieces());
+    pieces.set(pieces.indexOf(under.get(0)), whole);
+    return Optional.of(new Line(lower.page(), lower.row(), pieces));
   }
 
   /**

@@ -79,6 +79,10 @@ class VoiceTest {
                 DICTIONARY,
                 new rickyard.intake.grid.Grid(
                     rickyard.intake.grid.Grid.Kind.TABLE, List.of(), List.of())),
+            ColumnKey.of(
+                DICTIONARY,
+                new rickyard.intake.grid.Grid(
+                    rickyard.intake.grid.Grid.Kind.TABLE, List.of(), List.of())),
             true);
     List<Piece> pieces = new ArrayList<>();
     for (int at = 0; at < texts.size(); at++) {
