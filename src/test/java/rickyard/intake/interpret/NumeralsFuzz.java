@@ -51,7 +51,9 @@ class NumeralsFuzz {
             List.of(new Page(1, "", List.of(new Row(1, 1, List.of(cell))))),
             List.of());
     Legend legend = Legend.of(Oracle.dictionary(), grid);
-    Piece piece = Piece.of(new Piece.Reading(Oracle.dictionary(), dialect, legend, certain), cell);
+    ColumnKey key = ColumnKey.of(Oracle.dictionary(), grid);
+    Piece piece =
+        Piece.of(new Piece.Reading(Oracle.dictionary(), dialect, legend, key, certain), cell);
     piece.figure().filter(Figure::hasNumber).ifPresent(f -> printed(text, f, dialect));
   }
 
