@@ -174,7 +174,10 @@ class FedOutsideTest {
         note(diet(Horses.adult(500), hay(), bucket(3, one)), "bucket-meal-large"));
   }
 
-  /** 2.5 kg of 80 % dry matter with half starch are 1000 g: 2 g per kg of 500 kg; a billionth more is no more. */
+  /**
+   * 2.5 kg of 80 % dry matter with half starch are 1000 g: 2 g per kg of 500 kg; a billionth more
+   * is no more.
+   */
   @Test
   void starchOfMoreThanTwoGramsPerKilogramADayIsSaid() {
     OptionalInt five = OptionalInt.of(5);
