@@ -272,14 +272,30 @@ class RegistersTest {
   }
 
   @Test
+  void anAdviserHasANameOnceTheRegisterIsThere() {
+    Office without = new OfficeFolder(folder).load().office();
+    assertEquals(Optional.empty(), without.findAdviser("quist"));
+
+    Loaded loaded =
+        new OfficeFolder(folder)
+            .with("advisers.csv", "adviser,name,phone\nquist,Ada Quist,555-9\nnobody,,\n")
+            .load();
+    Optional<Adviser> quist = loaded.office().findAdviser(" quist ");
+    assertEquals(Optional.of(new Adviser("quist", "Ada Quist", "555-9")), quist);
+    assertEquals(Optional.empty(), loaded.office().findAdviser("nobody"));
+    assertEquals(
+        List.of(Concern.ADVISER), loaded.badRows().stream().map(BadRow::concern).toList());
+  }
+
+  @Test
   void anUnknownFileNameStopsWithTheNearestName() {
     Loaded loaded = new OfficeFolder(folder).with("horse.csv", "x").load();
 
     assertEquals(
         List.of(
-            "horse.csv: expected only advisers.csv, answers.csv, clients.csv, decisions.csv, deliveries.csv,"
-                + " feeds.csv, horses.csv, lots.csv, measures.csv, rations.csv in this folder"
-                + " (nearest: horses.csv), found \"horse.csv\""),
+            "horse.csv: expected only advisers.csv, answers.csv, clients.csv, decisions.csv,"
+                + " deliveries.csv, feeds.csv, horses.csv, lots.csv, measures.csv, rations.csv in"
+                + " this folder (nearest: horses.csv), found \"horse.csv\""),
         messages(loaded.fatal()));
     assertThrows(UnusableTablesException.class, loaded::requireUsable);
   }
