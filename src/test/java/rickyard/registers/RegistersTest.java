@@ -281,7 +281,7 @@ class RegistersTest {
             .with("advisers.csv", "adviser,name,phone\nquist,Ada Quist,555-9\nnobody,,\n")
             .load();
     Optional<Adviser> quist = loaded.office().findAdviser(" quist ");
-    assertEquals(Optional.of(new Adviser("quist", "Ada Quist", "555-9")), quist);
+    assertEquals(Optional.of(new Adviser("quist", "Ada Quist", "", "555-9")), quist);
     assertEquals(Optional.empty(), loaded.office().findAdviser("nobody"));
     assertEquals(
         List.of(Concern.ADVISER), loaded.badRows().stream().map(BadRow::concern).toList());
