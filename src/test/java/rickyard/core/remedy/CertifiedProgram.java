@@ -47,6 +47,7 @@ final class CertifiedProgram {
   }
 
   /** A point, and the bound below every point's price that the dual proves. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   record Solved(double[] x, double value, double bound) {}
 
   /** Solved to a proven gap; throws where no attempt could be proven. */

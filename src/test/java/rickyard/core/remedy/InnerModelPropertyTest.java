@@ -81,8 +81,8 @@ class InnerModelPropertyTest {
       Optional<Double> after = optimum(s.request(), s.spec());
       isNoWorse("seed " + (SEED + i), before, after);
       cheaper +=
-          before.isEmpty() && after.isPresent()
-                  || before.isPresent() && after.get() < before.get() - 1e-3
+          (before.isEmpty() && after.isPresent())
+                  || (before.isPresent() && after.get() < before.get() - 1e-3)
               ? 1
               : 0;
     }

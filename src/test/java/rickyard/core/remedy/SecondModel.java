@@ -26,6 +26,7 @@ final class SecondModel {
   /**
    * {@code constant + slopes'x + z √(variance + Σ (spreads x)²) ≤ 0}, already a share of its limit.
    */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Cone(
       double constant, double[] slopes, double variance, double[] spreads, double z) {
     double root(double[] x) {
@@ -46,6 +47,7 @@ final class SecondModel {
   }
 
   /** An optimum: the proven bound below all values, and a point that reaches it. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   record Optimum(double value, double[] dmKg) {}
 
   private final RemedyRequest request;
