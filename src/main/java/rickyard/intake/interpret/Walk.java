@@ -296,7 +296,9 @@ final class Walk {
         && fields.size() == line.pieces().size()
         && fields.stream().map(FieldMark::field).distinct().count() == 1
         && Header.OF_SAMPLE.contains(fields.get(0).field())
-        && fields.stream().noneMatch(f -> f.value().isEmpty());
+        && fields.stream().noneMatch(f -> f.value().isEmpty())
+        // 'Sample VB-7 | Mark: upper barn' is one sample with a number and a name.
+        && fields.stream().map(f -> hasDigit(f.value())).distinct().count() == 1;
   }
 
   /** 'Analyte (% DM)' alone over its column, the columns beside it being named above. */
