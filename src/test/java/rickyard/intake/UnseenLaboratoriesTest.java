@@ -23,7 +23,7 @@ import rickyard.core.forage.Sample;
 class UnseenLaboratoriesTest {
   private static final double TOLERANCE = 1.2e-2;
 
-  /** Read on the day the files came: 287; later work on the reader must not fall back. */
+  /** When the files came 167 were; later work on the reader must not fall back. */
   private static final int FEWEST_RIGHT = 545;
 
   private static LaboratoryFolder folder;

@@ -19,6 +19,7 @@ final class Walk {
       Set.of(
           "report_no", "revision", "replaces", "reported", "received", "lab", "method", "status");
   private static final Set<Kind> ASIDE = EnumSet.of(Kind.HEDGE, Kind.BASIS, Kind.STATEMENT);
+
   /** 'MQ 12-1 (hay of the long meadow)': a number and words about it. */
   private static final Pattern NAMED =
       Pattern.compile("(?<name>[^()]*[0-9][^()]*?)\\s*\\((?<words>\\p{L}+\\s[^()0-9]+)\\)");

@@ -84,8 +84,7 @@ class ColumnsAndKeysTest {
         Crude protein|%|8.8|10.0
         """;
 
-    for (String key :
-        List.of("", "R2 = moisture free", "R2 = dry matter|R2 = as received")) {
+    for (String key : List.of("", "R2 = moisture free", "R2 = dry matter|R2 = as received")) {
       assertFalse(words(Grids.table(table + key + "\n")).contains("CP="), key);
     }
   }
@@ -202,6 +201,21 @@ class ColumnsAndKeysTest {
                 Lot|Moisture, %|ADF, %
                 RT-4|11.0|33.0
                 Moisture: as received. Every other column: dry matter basis.
+                """)));
+  }
+
+  @Test
+  void aNameWithItsUnitBeginsTheSecondHalfOfARow() {
+    assertEquals(
+        "SV-22: ADF=33 dm, DE=1.98416 dm, CP=10 dm, CA=0.4 dm",
+        words(
+            Grids.pages(
+                """
+                Lot: SV-22
+                All results on dry matter
+
+                ADF, %       33.0     DE, horse, Mcal/lb    0.90
+                CP, %        10.0     Calcium, %            0.40
                 """)));
   }
 
