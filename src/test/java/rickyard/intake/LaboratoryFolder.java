@@ -81,7 +81,7 @@ final class LaboratoryFolder {
   Optional<Sample> sample(CSVRecord row) {
     return reports(row.get("file")).stream()
         .flatMap(r -> r.samples().stream())
-        .filter(s -> s.label().equals(row.get("lot")) || s.batch().equals(row.get("lot")))
+        .filter(s -> List.of(s.label(), s.batch(), s.labNo()).contains(row.get("lot")))
         .findFirst();
   }
 

@@ -117,8 +117,9 @@ final class Front {
   }
 
   private List<ReportStatus> standings(String text) {
-    if (text.length() > LONG_TEXT) {
-      return Sentences.split(text).stream().filter(s -> s.length() < text.length()).flatMap(s -> standings(s).stream()).distinct().toList();
+    List<String> sentences = text.length() > LONG_TEXT ? Sentences.split(text) : List.of();
+    if (sentences.size() > 1) {
+      return sentences.stream().flatMap(s -> standings(s).stream()).distinct().toList();
     }
     Meaning meaning = dictionary.read(text, IN_NOTE);
     int words = meaning.words().size();

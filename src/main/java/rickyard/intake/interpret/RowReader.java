@@ -140,7 +140,10 @@ final class RowReader {
     boolean sameAnalyte = open.get().label().code().equals(piece.label().get().code());
     boolean figureNext = next.filter(Piece::isFigure).isPresent();
     if (piece.isFigure() || piece.isMark()) {
-      return hasFigure && figureNext && !piece.mark().has(Kind.UNIT);
+      // 'g/kg DM' is a unit, 'DE, horse, Mcal/lb' a name with one.
+      boolean dryMatter = piece.label().get().code().equals("DM");
+      boolean unit = piece.mark().has(Kind.UNIT) && (piece.isFigure() || dryMatter);
+      return hasFigure && figureNext && !unit;
     }
     return hasFigure || !sameAnalyte;
   }

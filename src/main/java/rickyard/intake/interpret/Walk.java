@@ -19,6 +19,7 @@ final class Walk {
       Set.of(
           "report_no", "revision", "replaces", "reported", "received", "lab", "method", "status");
   private static final Set<Kind> ASIDE = EnumSet.of(Kind.HEDGE, Kind.BASIS, Kind.STATEMENT);
+
   /** 'MQ 12-1 (hay of the long meadow)': a number and words about it. */
   private static final Pattern NAMED =
       Pattern.compile("(?<name>[^()]*[0-9][^()]*?)\\s*\\((?<words>\\p{L}+\\s[^()0-9]+)\\)");
@@ -296,7 +297,9 @@ final class Walk {
         && fields.size() == line.pieces().size()
         && fields.stream().map(FieldMark::field).distinct().count() == 1
         && Header.OF_SAMPLE.contains(fields.get(0).field())
-        && fields.stream().noneMatch(f -> f.value().isEmpty());
+        && fields.stream().noneMatch(f -> f.value().isEmpty())
+        // 'Sample VB-7 | Mark: upper barn' is one sample with a number and a name.
+        && fields.stream().map(f -> hasDigit(f.value())).distinct().count() == 1;
   }
 
   /** 'Analyte (% DM)' alone over its column, the columns beside it being named above. */

@@ -238,6 +238,12 @@ final class WideTable {
                 .orElse(piece.text()));
       }
     }
+    boolean words =
+        fields.getOrDefault("description", "0").chars().noneMatch(c -> c >= '0' && c <= '9');
+    if (words && fields.containsKey("lab_no") && !fields.containsKey("lot")) {
+      // A column of numbers names the rows better than a column of words about them.
+      fields.putIfAbsent("sample", fields.get("lab_no"));
+    }
     return fields;
   }
 
