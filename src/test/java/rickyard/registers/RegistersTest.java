@@ -283,8 +283,7 @@ class RegistersTest {
     Optional<Adviser> quist = loaded.office().findAdviser(" quist ");
     assertEquals(Optional.of(new Adviser("quist", "Ada Quist", "", "555-9")), quist);
     assertEquals(Optional.empty(), loaded.office().findAdviser("nobody"));
-    assertEquals(
-        List.of(Concern.ADVISER), loaded.badRows().stream().map(BadRow::concern).toList());
+    assertEquals(List.of(Concern.ADVISER), loaded.badRows().stream().map(BadRow::concern).toList());
   }
 
   @Test

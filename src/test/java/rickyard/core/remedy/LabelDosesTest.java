@@ -12,8 +12,7 @@ class LabelDosesTest {
   private static final Candidate MIX = bucket("MIX", Yard.dose(0.5, 3));
 
   private static Candidate bucket(String id, Label label) {
-    return Yard.item(
-        id, CandidateKind.FEED, "concentrate", "pellets", false, 0.9, 30, 1, label);
+    return Yard.item(id, CandidateKind.FEED, "concentrate", "pellets", false, 0.9, 30, 1, label);
   }
 
   private static RemedyRequest fed(Candidate item, double kg) {
