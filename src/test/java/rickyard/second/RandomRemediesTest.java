@@ -130,7 +130,7 @@ class RandomRemediesTest {
       if (proposal.enough() != objections.isEmpty()) {
         wrong.add(
             name + (proposal.enough() ? " " : " NOT ") + objections + " :: " + proposal.why());
-        objections.forEach(o -> count("wrong: " + o.split(" ")[0]));
+        objections.forEach(o -> count("wrong: " + o.split(" ", -1)[0]));
         if (objections.isEmpty()) {
           count("wrong: no objection");
         }
