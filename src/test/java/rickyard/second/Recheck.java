@@ -190,7 +190,7 @@ final class Recheck {
       Map<String, String> label = stable.label(p.food().key());
       double share = p.food().role().equals("balancer") ? left : 1;
       boolean isForage = p.food().isForage();
-      if (label.isEmpty() || isForage || (!changed.isOther(p) && share == 1)) {
+      if (label.isEmpty() || isForage || !changed.isOther(p)) {
         continue;
       }
       double least = Csv.number(label.get("dose_kg_per_day_low")) * kg / LABEL_HORSE_KG * share;

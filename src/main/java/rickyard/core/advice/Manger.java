@@ -1,8 +1,10 @@
 package rickyard.core.advice;
 
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.remedy.Candidate;
@@ -16,6 +18,7 @@ final class Manger {
   private final Reach reach;
   private final List<Portion> then;
   private final SortedMap<String, Reach.Item> items;
+  private final Set<String> inReach;
 
   /**
    * @param now what it is fed today
@@ -26,13 +29,17 @@ final class Manger {
     this.reach = reach;
     this.then = List.copyOf(then);
     this.items = new TreeMap<>(reach.of(horse));
+    this.inReach = new TreeSet<>(items.keySet());
     then.forEach(p -> items.computeIfAbsent(p.food().key(), k -> reach.fed(p.food(), horse)));
     now.forEach(p -> items.computeIfAbsent(p.food().key(), k -> reach.fed(p.food(), horse)));
   }
 
   /** Everything in reach and everything that is fed. */
   List<Candidate> candidates() {
-    return items.values().stream().map(Reach.Item::candidate).toList();
+    return items.entrySet().stream()
+        .filter(e -> inReach.contains(e.getKey()))
+        .map(e -> e.getValue().candidate())
+        .toList();
   }
 
   List<Serving> servings(List<Portion> portions) {

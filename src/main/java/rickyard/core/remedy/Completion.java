@@ -88,7 +88,7 @@ final class Completion {
     Optional<Serving> already = ration.stream().filter(a -> a.item().isSameAs(item)).findFirst();
     already.ifPresent(ration::remove);
     ration.add(already.orElse(Serving.ofBucket(item, 0)).withKg(weighed));
-    CheckedDiet diet = request.check().check(ration);
+    CheckedDiet diet = new Workbench(request).checked(ration);
     boolean isAsClear =
         diet.obstacles().size() <= draft.diet().obstacles().size()
             && diet.uncleared().size() <= draft.diet().uncleared().size();

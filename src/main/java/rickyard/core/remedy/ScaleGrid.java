@@ -27,13 +27,14 @@ final class ScaleGrid {
   private final List<List<Amount>> amounts = new ArrayList<>();
   private final double[] chosen;
   private final double[] mostForageLeft;
-  private final List<Scored> found = new ArrayList<>();
+  private final List<double[]> found = new ArrayList<>();
   private double leastMissing;
   private int looks;
 
   /** A weighable amount of an item, kg of dry matter, and what it costs in the objective. */
   private record Amount(double dmKg, double price) {}
 
+<<<<<<< HEAD
   private static final class Scored {
     private final double[] dmKg;
     private final double score;
@@ -52,6 +53,8 @@ final class ScaleGrid {
     }
   }
 
+=======
+>>>>>>> searchproof
   ScaleGrid(RemedyRequest request, MixSpec spec, MixModel model) {
     this.request = request;
     this.spec = spec;
@@ -77,12 +80,8 @@ final class ScaleGrid {
       mostForageLeft[i] = mostForageLeft[i + 1] + (isForage ? most : 0);
     }
     choose(0, 0, budget - leastMissing, score);
-    return looks > MOST_LOOKS
-        ? List.of()
-        : found.stream()
-            .sorted(Comparator.comparingDouble(Scored::score))
-            .map(Scored::dmKg)
-            .toList();
+    found.sort(Comparator.comparingDouble(model::score));
+    return looks > MOST_LOOKS ? List.of() : List.copyOf(found);
   }
 
   /** Amounts that the budget allows; the most of each bounds what must stay missing, and so on. */
@@ -171,9 +170,8 @@ final class ScaleGrid {
     if (model.worstExcess(chosen) > UncertainRow.TOLERANCE || !model.isInIntakeRange(chosen)) {
       return;
     }
-    double own = model.score(chosen);
-    if (own < score - TIE) {
-      found.add(new Scored(chosen.clone(), own));
+    if (model.score(chosen) < score - TIE) {
+      found.add(chosen.clone());
     }
   }
 }

@@ -212,7 +212,7 @@ final class Workbench {
   }
 
   /** The diet code's word, and what stock and labels say against it. */
-  private CheckedDiet checked(List<Serving> fed) {
+  CheckedDiet checked(List<Serving> fed) {
     CheckedDiet diet = request.check().check(fed);
     List<String> obstacles = new ArrayList<>(diet.obstacles());
     obstacles.addAll(new Supplies(request).against(fed));
