@@ -34,27 +34,6 @@ final class ScaleGrid {
   /** A weighable amount of an item, kg of dry matter, and what it costs in the objective. */
   private record Amount(double dmKg, double price) {}
 
-<<<<<<< HEAD
-  private static final class Scored {
-    private final double[] dmKg;
-    private final double score;
-
-    Scored(double[] dmKg, double score) {
-      this.dmKg = dmKg;
-      this.score = score;
-    }
-
-    double[] dmKg() {
-      return dmKg;
-    }
-
-    double score() {
-      return score;
-    }
-  }
-
-=======
->>>>>>> searchproof
   ScaleGrid(RemedyRequest request, MixSpec spec, MixModel model) {
     this.request = request;
     this.spec = spec;
