@@ -34,6 +34,11 @@ final class SampleDraft {
 
   /** Keeps the first value given for a field; whether this one was the first. */
   boolean note(String field, String value) {
+    if (field.equals(SampleWriter.STANDING)) {
+      // Rows of one sample may differ: the gravest counts, so all are kept.
+      fields.merge(field, value, (all, one) -> all.contains(one) ? all : all + "; " + one);
+      return false;
+    }
     return fields.putIfAbsent(field, value) == null;
   }
 

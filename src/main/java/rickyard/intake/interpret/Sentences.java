@@ -57,6 +57,42 @@ final class Sentences {
   private static final Set<String> ON =
       Set.of("on", "in", "auf", "im", "sur", "en", "sobre", "op", "je", "pro", "per");
 
+  /** Words that speak of what is left when something else has been said. */
+  private static final Set<String> REST =
+      Set.of(
+          "other",
+          "others",
+          "else",
+          "rest",
+          "remaining",
+          "ubrigen",
+          "ubrige",
+          "anderen",
+          "autres",
+          "reste",
+          "demas",
+          "otros",
+          "resto",
+          "overige",
+          "andra",
+          "ovriga",
+          "altri");
+
+  static boolean speaksOfTheRest(String text) {
+    return Words.of(text).stream().anyMatch(REST::contains);
+  }
+
+  /**
+   * The analytes that a text names beside a basis: what is said of the rest is not said of them.
+   */
+  static Set<String> namedWithBasis(Dictionary dictionary, String text) {
+    Meaning meaning = dictionary.read(text, KINDS);
+    boolean basis = meaning.has(Kind.BASIS) || meaning.has(Kind.STATEMENT);
+    Set<String> named = new TreeSet<>(basis ? meaning.all(Kind.ANALYTE) : List.of());
+    named.removeAll(WATER);
+    return named;
+  }
+
   private static Set<Kind> without(Kind kind) {
     Set<Kind> kinds = EnumSet.copyOf(KINDS);
     kinds.remove(kind);

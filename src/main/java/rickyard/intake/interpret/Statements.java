@@ -29,7 +29,16 @@ final class Statements {
       Optional<Unit> unit,
       boolean wide,
       Set<String> only,
-      Set<String> except) {}
+      Set<String> except) {
+
+    /** The same, but not of analytes of which something else is said. */
+    OfBasis without(Set<String> others) {
+      Set<String> all = new TreeSet<>(except);
+      all.addAll(others);
+      all.removeAll(only);
+      return new OfBasis(at, basis, unit, wide, only, all);
+    }
+  }
 
   private final List<OfBasis> bases;
   private final Map<String, OfCode> byCode = new HashMap<>();
@@ -47,6 +56,7 @@ final class Statements {
   static Statements in(Dictionary dictionary, List<Line> lines, IntPredicate isColumnMark) {
     List<OfBasis> bases = new ArrayList<>();
     Set<String> definitions = new TreeSet<>();
+    Set<String> spoken = new TreeSet<>();
     List<UnitNote> units = new ArrayList<>();
     int lastItem = -1;
     for (int at = 0; at < lines.size(); at++) {
@@ -63,8 +73,13 @@ final class Statements {
       if (!item && !line.isSilent()) {
         definitions.addAll(Definitions.in(dictionary, line.text()));
       }
+      if (!item && !line.isSilent()) {
+        spoken.addAll(Sentences.namedWithBasis(dictionary, line.text()));
+      }
       lastItem = item ? at : lastItem;
     }
+    bases.replaceAll(
+        b -> Sentences.speaksOfTheRest(lines.get(b.at()).text()) ? b.without(spoken) : b);
     UnitNote note = units.stream().distinct().count() == 1 ? units.get(0) : UnitNote.none();
     return new Statements(bases, note, definitions, lastItem);
   }

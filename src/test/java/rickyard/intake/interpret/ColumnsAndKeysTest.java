@@ -205,6 +205,39 @@ class ColumnsAndKeysTest {
   }
 
   @Test
+  void theRestIsNotWhatWasSpokenOfBefore() {
+    String table =
+        """
+        Lot|Crude protein, %|ADF, %
+        RT-5|9.9|33.0
+        """;
+
+    for (String note :
+        List.of(
+            "Crude protein: as received. Every other column: dry matter basis.",
+            "Crude protein: as received\nEvery other column: dry matter basis.")) {
+      assertEquals("RT-5: CP?basis-not-stated, ADF=33 dm", words(Grids.table(table + note)), note);
+    }
+  }
+
+  @Test
+  void aSampleIsPreliminaryIfAnyOfItsRowsIs() {
+    Report report =
+        Readings.report(
+            Grids.table(
+                """
+                Lot|Test|Result|Unit|Basis|Status
+                RT-6|ADF|33.0|%|dry matter|final
+                RT-6|NDF|60.0|%|dry matter|preliminary
+                RT-7|ADF|34.0|%|dry matter|final
+                """));
+
+    assertEquals(
+        List.of(Optional.of(ReportStatus.PRELIMINARY), Optional.empty()),
+        report.samples().stream().map(Sample::standing).toList());
+  }
+
+  @Test
   void aNameWithItsUnitBeginsTheSecondHalfOfARow() {
     assertEquals(
         "SV-22: ADF=33 dm, DE=1.98416 dm, CP=10 dm, CA=0.4 dm",
