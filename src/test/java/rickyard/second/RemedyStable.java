@@ -16,7 +16,6 @@ import java.util.function.Predicate;
 final class RemedyStable {
   private static final double POUND_KG = 0.45359237;
 
-  private final Books books;
   private final Map<String, Map<String, String>> lots = new LinkedHashMap<>();
   private final Map<String, Map<String, String>> labels = new LinkedHashMap<>();
   private final Map<String, Map<String, String>> horses = new LinkedHashMap<>();
@@ -26,7 +25,6 @@ final class RemedyStable {
   private final Map<String, SortedMap<String, LotRuling>> lotRulings = new HashMap<>();
 
   RemedyStable(Books books, RemedyYard yard) {
-    this.books = books;
     this.rations = Csv.parse(yard.rations.toString());
     this.deliveries = Csv.parse(yard.deliveries.toString());
     Pantry pantry = new Pantry(books);
