@@ -29,7 +29,8 @@ final class Sentences {
       Pattern.compile("[,:]\\s+|\\s*[()]\\s*|\\s[-\u2013\u2014]\\s");
   private static final Pattern UNLESS =
       Pattern.compile(
-          "(?i)[,(]?\\s*(?:unless|except (?:where|when|if|as)|soweit nicht|wenn nicht)\\s(?<rest>.*)");
+          "(?i)[,(]?\\s*(?:unless|except (?:where|when|if|as)|soweit nicht|wenn"
+              + " nicht)\\s(?<rest>.*)");
   private static final Pattern SAID_OTHERWISE =
       Pattern.compile(
           "(?i).*(?:other(?:wise|s)?|different(?:ly)?|stated|noted|indicated|marked|specified|given|shown|anders|angegeben).*");
@@ -37,7 +38,8 @@ final class Sentences {
   /** 'All results, means and limits of detection are …': what else is said to be so as well. */
   private static final Pattern LISTED =
       Pattern.compile(
-          "(?i)(?<all>\\ball (?:results|values|figures))(?:,| and)(?:[, ]+(?:and|or|the|of|district|typical|usual|reference|means?|averages?|ranges?|limits?|values|detection|quantification))+(?<verb>\\s+(?:are|is)\\b)");
+          "(?i)(?<all>\\ball (?:results|values|figures))(?:,| and)(?:[,"
+              + " ]+(?:and|or|the|of|district|typical|usual|reference|means?|averages?|ranges?|limits?|values|detection|quantification))+(?<verb>\\s+(?:are|is)\\b)");
 
   private static final Set<Kind> KINDS =
       EnumSet.of(
@@ -60,14 +62,31 @@ final class Sentences {
   /** Words that speak of what is left when something else has been said. */
   private static final Set<String> REST =
       Set.of(
-          "other", "others", "else", "rest", "remaining", "ubrigen", "ubrige", "anderen", "autres",
-          "reste", "demas", "otros", "resto", "overige", "andra", "ovriga", "altri");
+          "other",
+          "others",
+          "else",
+          "rest",
+          "remaining",
+          "ubrigen",
+          "ubrige",
+          "anderen",
+          "autres",
+          "reste",
+          "demas",
+          "otros",
+          "resto",
+          "overige",
+          "andra",
+          "ovriga",
+          "altri");
 
   static boolean speaksOfTheRest(String text) {
     return Words.of(text).stream().anyMatch(REST::contains);
   }
 
-  /** The analytes that a text names beside a basis: what is said of the rest is not said of them. */
+  /**
+   * The analytes that a text names beside a basis: what is said of the rest is not said of them.
+   */
   static Set<String> namedWithBasis(Dictionary dictionary, String text) {
     Meaning meaning = dictionary.read(text, KINDS);
     boolean basis = meaning.has(Kind.BASIS) || meaning.has(Kind.STATEMENT);
