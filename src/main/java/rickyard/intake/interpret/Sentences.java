@@ -29,7 +29,8 @@ final class Sentences {
       Pattern.compile("[,:]\\s+|\\s*[()]\\s*|\\s[-\u2013\u2014]\\s");
   private static final Pattern UNLESS =
       Pattern.compile(
-          "(?i)[,(]?\\s*(?:unless|except (?:where|when|if|as)|soweit nicht|wenn nicht)\\s(?<rest>.*)");
+          "(?i)[,(]?\\s*(?:unless|except (?:where|when|if|as)|soweit nicht|wenn"
+              + " nicht)\\s(?<rest>.*)");
   private static final Pattern SAID_OTHERWISE =
       Pattern.compile(
           "(?i).*(?:other(?:wise|s)?|different(?:ly)?|stated|noted|indicated|marked|specified|given|shown|anders|angegeben).*");
@@ -37,7 +38,8 @@ final class Sentences {
   /** 'All results, means and limits of detection are …': what else is said to be so as well. */
   private static final Pattern LISTED =
       Pattern.compile(
-          "(?i)(?<all>\\ball (?:results|values|figures))(?:,| and)(?:[, ]+(?:and|or|the|of|district|typical|usual|reference|means?|averages?|ranges?|limits?|values|detection|quantification))+(?<verb>\\s+(?:are|is)\\b)");
+          "(?i)(?<all>\\ball (?:results|values|figures))(?:,| and)(?:[,"
+              + " ]+(?:and|or|the|of|district|typical|usual|reference|means?|averages?|ranges?|limits?|values|detection|quantification))+(?<verb>\\s+(?:are|is)\\b)");
 
   private static final Set<Kind> KINDS =
       EnumSet.of(

@@ -304,4 +304,27 @@ class RevisionsTest {
     assertEquals(List.of(), settled.questions());
     assertEquals(OptionalInt.empty(), sample(settled, "d1").sample().cores());
   }
+
+  @Test
+  void aPreliminarySampleWaitsWhileTheRestOfItsReportCounts() {
+    Sample s = sugars("N2", 5, 1);
+    Sample preliminary =
+        new Sample(
+            s.label(),
+            s.batch(),
+            s.labNo(),
+            s.material(),
+            s.sampledOn(),
+            s.cores(),
+            s.readings(),
+            s.doubts(),
+            s.checks(),
+            Optional.of(ReportStatus.PRELIMINARY));
+
+    Settled settled = settle(List.of(fin("d1", "R-1", preliminary, sugars("N3", 7, 1))));
+
+    assertFalse(hasAnalysis(settled, "N2"));
+    assertEquals(8, nsc(settled, "N3"), 1e-12);
+    assertEquals("N2", question(settled, "preliminary").about());
+  }
 }
