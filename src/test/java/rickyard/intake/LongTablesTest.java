@@ -181,7 +181,7 @@ class LongTablesTest {
   }
 
   @Test
-  void rowsThatContradictEachOtherAboutTheReportSayNothingOfIt() {
+  void rowsThatContradictEachOtherAboutTheReportSayNothingOfItAndAStandingHoldsForItsSample() {
     String head = "Lot,Report no,Status,Analyte,Result,Unit,Basis\n";
     String row = "L-%d,%s,%s,WSC,9.4,%%,dry matter\n";
     StringBuilder one = new StringBuilder(head);
@@ -194,7 +194,13 @@ class LongTablesTest {
 
     assertEquals("R-7", report(one.toString()).reportNo());
     assertEquals("", report(torn.toString()).reportNo());
-    assertEquals("preliminary", report(torn.toString()).status().code());
+    Report preliminary = report(torn.toString());
+    assertEquals(
+        List.of("L-500"),
+        preliminary.samples().stream()
+            .filter(s -> s.standing().orElse(preliminary.status()).code().equals("preliminary"))
+            .map(Sample::label)
+            .toList());
   }
 
   @Test
