@@ -19,22 +19,26 @@ final class LabelDoses {
   }
 
   /**
-   * A balancer's amount on the scale: the nearest step, or the one beside it where only that lies
-   * inside the label's dose.
+   * A balancer's amount on the scale: the nearest step, or one beside it where only that lies
+   * inside the label's dose; also where the amount is on the scale already and misses the dose.
    */
   @Cites(source = "common-practice", locator = "balancer for what the fortified forage leaves open")
   double weighedKg(Candidate balancer, double kg, List<Serving> ration) {
     double nearest = request.steps().nearestKg(kg);
-    for (double step : new double[] {nearest, upKg(kg), request.steps().neighbourKg(kg, 0)}) {
+    ScaleSteps steps = request.steps();
+    double[] tried = {
+      nearest,
+      steps.neighbourKg(kg, 1),
+      steps.neighbourKg(kg, 0),
+      steps.neighbourKg(nearest, -1),
+      steps.neighbourKg(nearest, 1)
+    };
+    for (double step : tried) {
       if (isWithin(balancer, step, ration)) {
         return step;
       }
     }
     return nearest;
-  }
-
-  private double upKg(double kg) {
-    return request.steps().neighbourKg(kg, 1);
   }
 
   private boolean isWithin(Candidate item, double kg, List<Serving> ration) {
