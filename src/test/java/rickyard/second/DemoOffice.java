@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -242,7 +241,7 @@ final class DemoOffice {
       if ((!isAll && !groups.contains(limit.get("group"))) || limit.get("subject").equals("lot")) {
         continue;
       }
-      Optional<Num> value = value(limit, mixture, portions, row);
+      Optional<Num> value = Groups.value(limit, mixture, portions, row);
       double number = Double.parseDouble(limit.get("value"));
       Ruling ruling = Ruling.underMaximum(value, number, Csv.number(limit.get("risk")));
       boolean isSilent =
@@ -252,22 +251,6 @@ final class DemoOffice {
       }
     }
     return rulings;
-  }
-
-  private Optional<Num> value(
-      Map<String, String> limit,
-      Mixture mixture,
-      List<Portioned> portions,
-      Map<String, String> horse) {
-    String code = limit.get("quantity").toUpperCase(Locale.ROOT);
-    if (limit.get("subject").equals("diet")) {
-      double factor = limit.get("unit").startsWith("ug/kg") ? 1000 : 1;
-      return mixture.content(code).map(n -> n.times(factor));
-    }
-    Num grams = mixture.bucketMeal(code, portions, horse).total();
-    boolean isPerKg = limit.get("unit").endsWith("BW");
-    double kg = isPerKg ? Double.parseDouble(horse.get("body_weight_kg")) : 1;
-    return Optional.of(grams.times(1 / kg));
   }
 
   static String worst(SortedMap<String, LotRuling> rulings) {

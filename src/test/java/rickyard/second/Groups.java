@@ -64,7 +64,8 @@ final class Groups {
     return rulings;
   }
 
-  private Optional<Num> value(
+  /** What a limit of the whole diet, or of a bucket meal, is held against. */
+  static Optional<Num> value(
       Map<String, String> limit,
       Mixture mixture,
       List<Portioned> portions,
