@@ -187,7 +187,12 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              "java.sql..", "org.h2..", "org.flywaydb..", "org.springframework.jdbc..")
+              "java.sql..",
+              "org.h2..",
+              "org.postgresql..",
+              "com.zaxxer..",
+              "org.flywaydb..",
+              "org.springframework.jdbc..")
           .because("one room knows how memory is kept");
 
   @ArchTest

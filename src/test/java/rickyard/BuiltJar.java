@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import rickyard.ledger.TestIndex;
 
 /** Starts the built jar as a process of its own, as a person would. */
 public final class BuiltJar {
@@ -75,10 +76,12 @@ public final class BuiltJar {
     command.add("-jar");
     command.add(path().toString());
     command.addAll(arguments);
-    return new ProcessBuilder(command)
-        .redirectErrorStream(true)
-        .redirectOutput(log.toFile())
-        .start();
+    ProcessBuilder builder =
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile());
+    if (TestIndex.isOnServer()) {
+      builder.environment().putIfAbsent("RICKYARD_LEDGER", TestIndex.url());
+    }
+    return builder.start();
   }
 
   /** Runs it to its end. */

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rickyard.ledger.TestIndex;
 
 /**
  * Kills the built program in the middle of a morning and starts the same command again.
@@ -118,9 +119,7 @@ class KillIT {
   void aLostDatabaseIsBuiltAgainFromOriginalsAndJournal(@TempDir Path folder) throws IOException {
     Path office = folder.resolve("office");
     BuiltJar.copy(shared.resolve("whole"), office);
-    for (Path file : List.of(office.resolve("ledger/db/rickyard.mv.db"))) {
-      Files.delete(file);
-    }
+    TestIndex.lose(office.resolve("ledger"));
     Files.delete(office.resolve("mornings").resolve(DAY).resolve("lots.csv"));
 
     BuiltJar.Ended ended = BuiltJar.run(BuiltJar.quick(), command(office));

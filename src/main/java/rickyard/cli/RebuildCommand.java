@@ -18,8 +18,8 @@ import rickyard.morning.OfficeRebuild;
       "Example:",
       "  rickyard rebuild my-office",
       "",
-      "Changes no result: every later morning is as it would have been. The old database is kept",
-      "in ledger/set-aside. Interrupted, it can be run again."
+      "Changes no result: every later morning is as it would have been. A database in a file is",
+      "kept in ledger/set-aside; on a server the office's own tables are emptied. Interrupted, it can be run again."
     })
 final class RebuildCommand implements Callable<Integer> {
   @Mixin private final FolderOptions folders = new FolderOptions();

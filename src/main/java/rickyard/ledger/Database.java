@@ -1,17 +1,18 @@
 package rickyard.ledger;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.sql.SQLException;
 import java.util.List;
+import java.util.Optional;
+import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
-import org.h2.jdbcx.JdbcConnectionPool;
-import org.springframework.dao.DataAccessException;
+import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 
-/** The database of an office in a folder of its own, brought to this program's schema. */
-final class Database implements AutoCloseable {
+/** The open database of an office, brought to this program's schema; the same on every kind. */
+abstract sealed class Database implements AutoCloseable permits FileDatabase, ServerDatabase {
+  /** The migrations' own table. */
+  static final String HISTORY = "flyway_schema_history";
+
   /** Spring Batch's tables, those that refer to others first. */
   private static final List<String> JOBS =
       List.of(
@@ -22,83 +23,42 @@ final class Database implements AutoCloseable {
           "batch_job_execution",
           "batch_job_instance");
 
-  private final Path folder;
-  private final JdbcConnectionPool pool;
+  private final DataSource source;
   private final JdbcTemplate jdbc;
   private final JdbcTransactionManager transactions;
   private final int before;
 
-  private Database(Path folder, JdbcConnectionPool pool, int before) {
-    this.folder = folder;
-    this.pool = pool;
-    this.jdbc = new JdbcTemplate(pool);
-    this.transactions = new JdbcTransactionManager(pool);
+  Database(DataSource source, int before) {
+    this.source = source;
+    this.jdbc = new JdbcTemplate(source);
+    this.transactions = new JdbcTransactionManager(source);
     this.before = before;
   }
 
-  /**
-   * Opens it, makes it where there is none, and migrates it.
-   *
-   * @throws RuntimeException of the database or of its migration, where it is damaged, foreign or
-   *     of a later version
-   */
-  static Database open(Path folder) {
-    try {
-      DurableFiles.privateFolder(folder);
-      ClosedMark.lift(folder);
-    } catch (IOException e) {
-      throw new IllegalStateException("not a folder that can be written: " + folder, e);
-    }
-    String url =
-        "jdbc:h2:file:"
-            + folder.resolve("rickyard").toAbsolutePath()
-            + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH"
-            + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0";
-    JdbcConnectionPool pool = JdbcConnectionPool.create(url, "rickyard", "");
-    boolean opened = false;
-    try {
-      int before = version(new JdbcTemplate(pool));
-      if (before < Head.FORMAT) {
-        migrate(pool);
-      }
-      opened = true;
-      return new Database(folder, pool, before);
-    } finally {
-      if (!opened) {
-        pool.dispose();
-      }
-    }
-  }
-
-  private static void migrate(JdbcConnectionPool pool) {
-    Flyway.configure()
-        .dataSource(pool)
+  static FluentConfiguration migrations(DataSource source) {
+    return Flyway.configure()
+        .dataSource(source)
         .locations("classpath:db/migration")
-        .failOnMissingLocations(true)
-        .load()
-        .migrate();
+        .failOnMissingLocations(true);
   }
 
   /** What the migrations left in their own table, read directly: looking for more takes time. */
-  private static int version(JdbcTemplate jdbc) {
+  static int version(JdbcTemplate jdbc, String schema) {
     List<String> tables =
         jdbc.queryForList(
             "SELECT table_name FROM information_schema.tables"
-                + " WHERE table_schema = 'public' AND table_name = 'flyway_schema_history'",
-            String.class);
+                + " WHERE table_schema = ? AND table_name = ?",
+            String.class,
+            schema,
+            HISTORY);
     if (tables.isEmpty()) {
       return 0;
     }
     Integer last =
         jdbc.queryForObject(
-            "SELECT MAX(CAST(version AS INTEGER)) FROM flyway_schema_history WHERE success",
+            "SELECT MAX(CAST(version AS INTEGER)) FROM " + HISTORY + " WHERE success",
             Integer.class);
     return last == null ? 0 : last;
-  }
-
-  /** Number of the last migration that it had before it was opened; 0 where it is new. */
-  int before() {
-    return before;
   }
 
   boolean isOlder() {
@@ -109,8 +69,8 @@ final class Database implements AutoCloseable {
     return before > Head.FORMAT;
   }
 
-  JdbcConnectionPool pool() {
-    return pool;
+  DataSource source() {
+    return source;
   }
 
   JdbcTemplate jdbc() {
@@ -126,22 +86,15 @@ final class Database implements AutoCloseable {
     JOBS.forEach(table -> jdbc.update("DELETE FROM " + table));
   }
 
-  /** Brings every commit so far to the disk: H2's commits wait in memory, a kill can lose them. */
-  void checkpoint() {
-    jdbc.execute("CHECKPOINT SYNC");
-  }
+  /** The job's word for this kind of database. */
+  abstract String kind();
+
+  /** Brings every commit so far to the disk. */
+  abstract void checkpoint();
+
+  /** Whether it is out of reach by now, with the sentence for it. */
+  abstract Optional<LedgerException> lost();
 
   @Override
-  public void close() {
-    try {
-      jdbc.execute("SHUTDOWN");
-    } catch (DataAccessException e) {
-      if (!(e.getCause() instanceof SQLException)) {
-        throw e;
-      }
-    } finally {
-      pool.dispose();
-    }
-    ClosedMark.set(folder);
-  }
+  public abstract void close();
 }

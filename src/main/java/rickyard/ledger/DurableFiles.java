@@ -47,11 +47,25 @@ public final class DurableFiles {
   /** The same with content that is made while it is written. */
   public static void write(Path target, Content content) throws IOException {
     Path temporary = temporary(target);
-    try (FileChannel channel = open(temporary)) {
-      fill(Channels.newOutputStream(channel), content);
-      channel.force(true);
+    try {
+      try (FileChannel channel = open(temporary)) {
+        fill(Channels.newOutputStream(channel), content);
+        channel.force(true);
+      }
+      rename(temporary, target);
+    } catch (IOException | RuntimeException e) {
+      discard(temporary, e);
+      throw e;
     }
-    rename(temporary, target);
+  }
+
+  /** Where a write failed nothing is left of it, unless that fails too: the next run wipes it. */
+  private static void discard(Path temporary, Exception cause) {
+    try {
+      Files.deleteIfExists(temporary);
+    } catch (IOException e) {
+      cause.addSuppressed(e);
+    }
   }
 
   /**
@@ -61,23 +75,28 @@ public final class DurableFiles {
    */
   public static String writeChanged(Path target, Content content) throws IOException {
     Path temporary = temporary(target);
-    String hash;
-    boolean isThere;
-    try (FileChannel channel = open(temporary)) {
-      MessageDigest digest = Originals.digest();
-      fill(new DigestOutputStream(Channels.newOutputStream(channel), digest), content);
-      hash = HexFormat.of().formatHex(digest.digest());
-      isThere = isThere(target, hash);
-      if (!isThere) {
-        channel.force(true);
+    try {
+      String hash;
+      boolean isThere;
+      try (FileChannel channel = open(temporary)) {
+        MessageDigest digest = Originals.digest();
+        fill(new DigestOutputStream(Channels.newOutputStream(channel), digest), content);
+        hash = HexFormat.of().formatHex(digest.digest());
+        isThere = isThere(target, hash);
+        if (!isThere) {
+          channel.force(true);
+        }
       }
+      if (isThere) {
+        Files.delete(temporary);
+      } else {
+        rename(temporary, target);
+      }
+      return hash;
+    } catch (IOException | RuntimeException e) {
+      discard(temporary, e);
+      throw e;
     }
-    if (isThere) {
-      Files.delete(temporary);
-    } else {
-      rename(temporary, target);
-    }
-    return hash;
   }
 
   /** Whether a file, not a link to one, is there with this SHA-256. */

@@ -1,6 +1,7 @@
 package rickyard.ledger;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import javax.sql.DataSource;
 import org.springframework.transaction.PlatformTransactionManager;
 
@@ -36,7 +37,16 @@ public final class Ledger implements AutoCloseable {
    * @throws LedgerException if the truth itself is damaged, naming the file and the remedy
    */
   public static Ledger open(Path folder, Rescue rescue) {
-    return new Opening(folder, rescue).open();
+    return open(LedgerPlace.of(folder), rescue);
+  }
+
+  /**
+   * The same wherever its database is.
+   *
+   * @throws LedgerException also where a server refuses, see {@link LedgerException#isHeld()}
+   */
+  public static Ledger open(LedgerPlace place, Rescue rescue) {
+    return new Opening(place, rescue).open();
   }
 
   /**
@@ -44,8 +54,13 @@ public final class Ledger implements AutoCloseable {
    *
    * @param why in a few words, told to the person
    */
-  public static Ledger rebuild(Path folder, Rescue rescue, String why) {
-    return new Opening(folder, rescue).rebuild(why);
+  public static Ledger rebuild(LedgerPlace place, Rescue rescue, String why) {
+    return new Opening(place, rescue).rebuild(why);
+  }
+
+  /** The same in one folder. */
+  static Ledger rebuild(Path folder, Rescue rescue, String why) {
+    return rebuild(LedgerPlace.of(folder), rescue, why);
   }
 
   /** Whether a failure came from the database, so that making it anew may help. */
@@ -54,7 +69,17 @@ public final class Ledger implements AutoCloseable {
   }
 
   public DataSource dataSource() {
-    return database.pool();
+    return database.source();
+  }
+
+  /** What the job's repository calls this kind of database. */
+  public String databaseKind() {
+    return database.kind();
+  }
+
+  /** Whether the database is out of reach by now, with the sentence for it. */
+  public Optional<LedgerException> lost() {
+    return database.lost();
   }
 
   public PlatformTransactionManager transactions() {

@@ -1,9 +1,9 @@
 package rickyard.ledger;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -12,14 +12,16 @@ final class Opening {
   private static final Logger LOG = LoggerFactory.getLogger(Opening.class);
 
   private final Path folder;
+  private final DatabaseHome home;
   private final Rescue rescue;
   private final Journal journal;
   private final Originals originals;
   private final Repair repair;
   private final Upgrade upgrade;
 
-  Opening(Path folder, Rescue rescue) {
-    this.folder = folder;
+  Opening(LedgerPlace place, Rescue rescue) {
+    this.folder = place.folder();
+    this.home = DatabaseHome.of(place);
     this.rescue = rescue;
     this.journal = new Journal(folder.resolve("journal"));
     this.originals = new Originals(folder.resolve("originals"), rescue);
@@ -28,28 +30,51 @@ final class Opening {
   }
 
   Ledger open() {
+    return orReleased(this::found);
+  }
+
+  Ledger rebuild(String why) {
+    return orReleased(
+        () -> {
+          prepare();
+          Optional<Head> head = head();
+          upgrade.keepCopy(head);
+          return rebuilt(head, journal.survey(head), why, new IllegalStateException("asked for"));
+        });
+  }
+
+  private Ledger orReleased(Supplier<Ledger> opening) {
+    boolean opened = false;
+    try {
+      Ledger ledger = opening.get();
+      opened = true;
+      return ledger;
+    } finally {
+      if (!opened) {
+        home.release();
+      }
+    }
+  }
+
+  private Ledger found() {
     prepare();
     Optional<Head> head = head();
     upgrade.keepCopy(head);
     Survey survey = journal.survey(head);
-    if (!isThere() && shouldBeThere(head, survey)) {
+    if (!home.isThere() && shouldBeThere(head, survey)) {
       return rebuilt(head, survey, "is missing", new IllegalStateException("missing"));
     }
-    if (ClosedMark.isAltered(db())) {
+    if (home.isAltered()) {
       return rebuilt(head, survey, "was altered while it was closed", new IllegalStateException());
     }
     Database database;
     try {
-      database = Database.open(db());
+      database = home.open();
     } catch (RuntimeException | OutOfMemoryError damage) {
-      if (DatabaseFaults.isInUse(damage)) {
-        throw new LedgerException(
-            "The ledger's database in " + db() + " is open in another program; close that first.",
-            damage);
-      }
+      refuse(damage);
       return rebuilt(head, survey, "cannot be opened", damage);
     }
-    if (database.isNewer() && head.isEmpty()) {
+    if (database.isNewer() && (head.isEmpty() || !home.mayReplaceNewer())) {
       database.close();
       throw LedgerException.newer();
     }
@@ -60,19 +85,18 @@ final class Opening {
       throw truth;
     } catch (RuntimeException | OutOfMemoryError damage) {
       closeDamaged(database);
+      refuse(damage);
       return rebuilt(head, survey, "is damaged", damage);
     }
   }
 
-  Ledger rebuild(String why) {
-    prepare();
-    Optional<Head> head = head();
-    upgrade.keepCopy(head);
-    return rebuilt(head, journal.survey(head), why, new IllegalStateException("asked for"));
-  }
-
-  private boolean isThere() {
-    return Files.exists(db().resolve(ClosedMark.DATABASE));
+  /** What is no damage of the database stops the opening. */
+  private void refuse(Throwable failure) {
+    home.refusal(failure)
+        .ifPresent(
+            refusal -> {
+              throw refusal;
+            });
   }
 
   private boolean shouldBeThere(Optional<Head> head, Survey survey) {
@@ -81,16 +105,12 @@ final class Opening {
         || (head.isEmpty() && !originals.all().isEmpty());
   }
 
-  private Path db() {
-    return folder.resolve("db");
-  }
-
   private void prepare() {
     try {
       DurableFiles.privateFolder(folder.resolve("tmp"));
       DurableFiles.wipe(folder.resolve("tmp"));
       DurableFiles.wipeTemporary(folder);
-      DurableFiles.wipeTemporary(db());
+      DurableFiles.wipeTemporary(folder.resolve("db"));
       DurableFiles.wipeTemporary(folder.resolve("journal"));
       DurableFiles.wipeTemporary(folder.resolve("originals"));
     } catch (IOException e) {
@@ -159,24 +179,16 @@ final class Opening {
     requireRoom();
     Head known = head.orElseGet(() -> repair.headWithoutIndex(survey));
     Head sound = repair.tail(known, survey);
-    try (Database made = Database.open(folder.resolve("tmp").resolve("db"))) {
-      new MorningIndex(made).follow(journal, sound, survey);
-      made.checkpoint();
-    }
-    boolean wasThere = isThere();
-    swap();
+    boolean wasThere = home.isThere();
+    home.remake(made -> new MorningIndex(made).follow(journal, sound, survey));
     rescue.say(
         "rebuild  the ledger's database "
             + why
             + "; made again from originals and journal ("
             + mornings(sound.finished())
             + ")"
-            + (wasThere ? "; the old one is in " + aside() : ""));
-    return opened(Database.open(db()), sound, survey);
-  }
-
-  private Path aside() {
-    return folder.resolve("set-aside").resolve("db");
+            + (wasThere ? home.aside() : ""));
+    return opened(home.open(), sound, survey);
   }
 
   /** A full disk is not a damaged database. */
@@ -185,20 +197,6 @@ final class Opening {
     try {
       DurableFiles.write(probe, new byte[1 << 18]);
       DurableFiles.delete(probe);
-    } catch (IOException e) {
-      throw cannotWrite(e);
-    }
-  }
-
-  /** The new database takes the place of the old; killed in between, the next opening makes one. */
-  private void swap() {
-    try {
-      DurableFiles.privateFolder(folder.resolve("set-aside"));
-      if (Files.exists(db())) {
-        DurableFiles.remove(aside());
-        DurableFiles.rename(db(), aside());
-      }
-      DurableFiles.rename(folder.resolve("tmp").resolve("db"), db());
     } catch (IOException e) {
       throw cannotWrite(e);
     }

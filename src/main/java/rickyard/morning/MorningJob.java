@@ -56,7 +56,7 @@ final class MorningJob {
       JdbcJobRepositoryFactoryBean factory = new JdbcJobRepositoryFactoryBean();
       factory.setDataSource(ledger.dataSource());
       factory.setTransactionManager(transactions);
-      factory.setDatabaseType("H2");
+      factory.setDatabaseType(ledger.databaseKind());
       factory.afterPropertiesSet();
       repository = factory.getObject();
       operator = new TaskExecutorJobOperator();

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import rickyard.ledger.DatabaseAddress;
+import rickyard.ledger.LedgerPlace;
 
 /**
  * Where an office keeps its things.
@@ -18,9 +20,22 @@ import java.util.TreeMap;
  * @param config the office's overrides; need not exist
  * @param ledger ours
  * @param out outputs; empty for {@code OFFICE/mornings/DATE}
+ * @param database a server that keeps the ledger's index; empty for a file in the ledger folder
  */
 public record OfficeFolders(
-    Path office, Path inbox, Path registers, Path config, Path ledger, Optional<Path> out) {
+    Path office,
+    Path inbox,
+    Path registers,
+    Path config,
+    Path ledger,
+    Optional<Path> out,
+    Optional<DatabaseAddress> database) {
+
+  /** Everything in folders. */
+  public OfficeFolders(
+      Path office, Path inbox, Path registers, Path config, Path ledger, Optional<Path> out) {
+    this(office, inbox, registers, config, ledger, out, Optional.empty());
+  }
 
   /** The usual places inside an office folder. */
   public static OfficeFolders of(Path office) {
@@ -31,6 +46,16 @@ public record OfficeFolders(
         office.resolve("config"),
         office.resolve("ledger"),
         Optional.empty());
+  }
+
+  /** The same with the ledger's index on a server. */
+  public OfficeFolders with(DatabaseAddress server) {
+    return new OfficeFolders(office, inbox, registers, config, ledger, out, Optional.of(server));
+  }
+
+  /** Where the ledger is kept. */
+  LedgerPlace place() {
+    return new LedgerPlace(ledger, database);
   }
 
   public Path outFor(LocalDate asOf) {

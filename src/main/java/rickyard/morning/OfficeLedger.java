@@ -1,11 +1,13 @@
 package rickyard.morning;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import rickyard.ledger.DurableFiles;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.LedgerException;
+import rickyard.ledger.LedgerPlace;
 import rickyard.ledger.OfficeLock;
 import rickyard.ledger.Rescue;
 
@@ -16,12 +18,12 @@ import rickyard.ledger.Rescue;
 final class OfficeLedger {
   private static final String DAMAGED = "turned out to be damaged";
 
-  private final Path folder;
+  private final LedgerPlace place;
   private final Progress progress;
   private final Rescue rescue;
 
   OfficeLedger(OfficeFolders folders, Progress progress) {
-    this.folder = folders.ledger();
+    this.place = folders.place();
     this.progress = progress;
     this.rescue = new InboxRescue(folders.inbox(), progress::line);
   }
@@ -35,29 +37,67 @@ final class OfficeLedger {
   <T> T with(Runnable held, Function<Ledger, T> action) {
     try (OfficeLock lock = lock()) {
       held.run();
-      try (Ledger ledger = Ledger.open(folder, rescue)) {
+      return orHeld(() -> mended(action));
+    }
+  }
+
+  /** A second machine has another folder and sees only on the server that the office is held. */
+  private static <T> T orHeld(Supplier<T> run) {
+    try {
+      return run.get();
+    } catch (LedgerException refusal) {
+      if (refusal.isHeld()) {
+        throw new OfficeHeldException(String.valueOf(refusal.getMessage()));
+      }
+      throw refusal;
+    }
+  }
+
+  private <T> T mended(Function<Ledger, T> action) {
+    try {
+      return done(Ledger.open(place, rescue), action);
+    } catch (IndexFaultException damage) {
+      return again(action);
+    } catch (RuntimeException failure) {
+      if (progress.isStopping() || !Ledger.isDatabaseFault(failure)) {
+        throw failure;
+      }
+      return again(action);
+    }
+  }
+
+  /** Does it, and tells a server that is gone from a database that is damaged. */
+  private <T> T done(Ledger open, Function<Ledger, T> action) {
+    try (Ledger ledger = open) {
+      try {
         return action.apply(ledger);
-      } catch (IndexFaultException damage) {
-        return again(action);
       } catch (RuntimeException failure) {
-        if (progress.isStopping() || !Ledger.isDatabaseFault(failure)) {
-          throw failure;
+        if (!progress.isStopping() && Ledger.isDatabaseFault(failure)) {
+          refusal(ledger, failure)
+              .ifPresent(
+                  refusal -> {
+                    throw refusal;
+                  });
         }
-        return again(action);
+        throw failure;
       }
     }
   }
 
+  private Optional<LedgerException> refusal(Ledger ledger, RuntimeException failure) {
+    return place.refusal(failure).or(ledger::lost);
+  }
+
   private <T> T again(Function<Ledger, T> action) {
-    try (Ledger ledger = Ledger.rebuild(folder, rescue, DAMAGED)) {
-      return action.apply(ledger);
+    try {
+      return done(Ledger.rebuild(place, rescue, DAMAGED), action);
     } catch (RuntimeException second) {
       if (!Ledger.isDatabaseFault(second)) {
         throw second;
       }
       throw new LedgerException(
           "The ledger's database in "
-              + folder.resolve("db")
+              + place.index()
               + " cannot be read or written; check the disk, then run the same command again.",
           second);
     }
@@ -67,20 +107,18 @@ final class OfficeLedger {
   <T> T rebuilt(Runnable held, Function<Ledger, T> action) {
     try (OfficeLock lock = lock()) {
       held.run();
-      try (Ledger ledger = Ledger.rebuild(folder, rescue, "is put aside as asked")) {
-        return action.apply(ledger);
-      }
+      return orHeld(() -> done(Ledger.rebuild(place, rescue, "is put aside as asked"), action));
     }
   }
 
   private OfficeLock lock() {
     try {
-      DurableFiles.privateFolder(folder);
+      DurableFiles.privateFolder(place.folder());
     } catch (IOException e) {
       throw new LedgerException(
-          "The ledger folder " + folder + " cannot be made: " + DurableFiles.why(e), e);
+          "The ledger folder " + place.folder() + " cannot be made: " + DurableFiles.why(e), e);
     }
-    return OfficeLock.take(folder)
+    return OfficeLock.take(place.folder())
         .orElseThrow(
             () ->
                 new OfficeHeldException("Another run holds this office; wait until it has ended."));

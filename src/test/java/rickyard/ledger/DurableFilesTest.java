@@ -69,6 +69,23 @@ class DurableFilesTest {
                 }));
 
     assertEquals("abc", Files.readString(file));
+    assertEquals(List.of("lots.csv"), names());
+  }
+
+  @Test
+  void aFailureOfAnyKindLeavesNoTemporaryName() throws IOException {
+    Path file = folder.resolve("lots.csv");
+
+    assertThrows(
+        IllegalStateException.class,
+        () ->
+            DurableFiles.write(
+                file,
+                out -> {
+                  throw new IllegalStateException("no such limit");
+                }));
+
+    assertEquals(List.of(), names());
   }
 
   @Test

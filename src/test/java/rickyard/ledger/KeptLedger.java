@@ -53,7 +53,12 @@ final class KeptLedger {
 
   /** Makes it; closed in the end. */
   static void make(Path folder) {
-    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+    make(LedgerPlace.of(folder));
+  }
+
+  /** The same wherever its database is. */
+  static void make(LedgerPlace place) {
+    try (Ledger ledger = Ledger.open(place, Rescue.none())) {
       finish(ledger, 1);
       finish(ledger, 2);
       begin(ledger, 3);

@@ -24,7 +24,7 @@ class LedgerTest {
 
   @BeforeEach
   void aMorningIsFinished() {
-    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+    try (Ledger ledger = Ledger.open(TestIndex.place(folder), Rescue.none())) {
       ledger
           .mornings()
           .begin(new MorningRow(1, DAY, "id-1", "content-1", false), List.of(ARRIVAL), "out");
@@ -55,7 +55,7 @@ class LedgerTest {
 
   @Test
   void aFinishedMorningIsRememberedWithItsInventoryReadingsAndResults() {
-    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+    try (Ledger ledger = Ledger.open(TestIndex.place(folder), Rescue.none())) {
       assertEquals(
           Optional.of(new MorningRow(1, DAY, "id-1", "content-1", true)),
           ledger.mornings().lastFinished());
@@ -72,7 +72,7 @@ class LedgerTest {
 
   @Test
   void anotherReaderDoesNotSeeTheReading() {
-    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+    try (Ledger ledger = Ledger.open(TestIndex.place(folder), Rescue.none())) {
       assertTrue(ledger.results().hasReading(HASH, "reader-1"));
       assertFalse(ledger.results().hasReading(HASH, "reader-2"));
     }
@@ -80,12 +80,12 @@ class LedgerTest {
 
   @Test
   void aMorningThatWasBegunAndNotFinishedIsFound() {
-    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+    try (Ledger ledger = Ledger.open(TestIndex.place(folder), Rescue.none())) {
       ledger
           .mornings()
           .begin(new MorningRow(2, DAY, "id-2", "content-2", false), List.of(ARRIVAL), "out");
     }
-    try (Ledger ledger = Ledger.open(folder, Rescue.none())) {
+    try (Ledger ledger = Ledger.open(TestIndex.place(folder), Rescue.none())) {
       MorningRow unfinished = ledger.mornings().unfinished().orElseThrow().morning();
       assertEquals(2, unfinished.number());
       assertTrue(ledger.mornings().isIndexed(unfinished));

@@ -4,14 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
@@ -36,31 +36,26 @@ class OpeningTest {
   @BeforeEach
   void copyThem() throws IOException {
     folder = temp.resolve("ledger");
+    if (TestIndex.isOnServer()) {
+      KeptLedger.make(TestIndex.place(folder));
+      return;
+    }
     BuiltJar.copy(shared, folder);
     // As after a kill: the database alone tells what it is.
     ClosedMark.lift(folder.resolve("db"));
   }
 
   private Ledger open() {
-    return Ledger.open(folder, inbox);
+    return Ledger.open(TestIndex.place(folder), inbox);
   }
 
   private void inDatabase(String sql) throws SQLException {
-    try (Connection connection =
-            DriverManager.getConnection(
-                "jdbc:h2:file:"
-                    + folder.resolve("db/rickyard")
-                    + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE",
-                "rickyard",
-                "");
-        Statement statement = connection.createStatement()) {
-      assertTrue(statement.executeUpdate(sql) > 0, sql);
-    }
+    TestIndex.change(folder, sql);
   }
 
   @Test
   void aNewOfficeOpensWithoutAWord() {
-    try (Ledger ledger = Ledger.open(temp.resolve("new"), inbox)) {
+    try (Ledger ledger = Ledger.open(TestIndex.place(temp.resolve("new")), inbox)) {
       assertEquals(0, ledger.mornings().count());
       assertEquals(Optional.empty(), ledger.mornings().lastFinished());
       assertEquals(Optional.empty(), ledger.mornings().lastJournal());
@@ -83,6 +78,7 @@ class OpeningTest {
         List.of(
             folder.resolve("a" + DurableFiles.TEMPORARY),
             folder.resolve("journal/3.json" + DurableFiles.TEMPORARY),
+            folder.resolve("db/closed.sha256" + DurableFiles.TEMPORARY),
             folder.resolve("originals/x" + DurableFiles.TEMPORARY),
             folder.resolve("tmp/deep/half"));
     for (Path file : left) {
@@ -104,7 +100,7 @@ class OpeningTest {
     }
 
     open().close();
-    Ledger.rebuild(older, inbox, "is put aside as asked").close();
+    Ledger.rebuild(TestIndex.place(older), inbox, "is put aside as asked").close();
 
     assertTrue(Files.exists(folder.resolve("before-" + Head.FORMAT + "/journal/2.json")));
     assertTrue(Files.exists(older.resolve("before-" + Head.FORMAT + "/journal/2.json")));
@@ -112,7 +108,7 @@ class OpeningTest {
 
   @Test
   void aDatabaseOfALaterVersionWithoutAHeadIsLeftAlone() throws Exception {
-    inDatabase("UPDATE \"flyway_schema_history\" SET \"version\" = '9' WHERE \"version\" = '3'");
+    inDatabase("UPDATE flyway_schema_history SET version = '9' WHERE version = '3'");
     Files.delete(folder.resolve("journal/head.json"));
 
     LedgerException thrown = assertThrows(LedgerException.class, () -> open().close());
@@ -124,7 +120,7 @@ class OpeningTest {
   @Test
   void originalsWithoutJournalAndDatabaseAreNoNewOffice() throws IOException {
     DurableFiles.remove(folder.resolve("journal"));
-    DurableFiles.remove(folder.resolve("db"));
+    TestIndex.lose(folder);
 
     assertThrows(LedgerException.class, () -> open().close());
 
@@ -144,7 +140,7 @@ class OpeningTest {
   @Test
   void aJournalWithoutDatabaseIsNoNewOffice() throws IOException {
     DurableFiles.remove(folder.resolve("originals"));
-    DurableFiles.remove(folder.resolve("db"));
+    TestIndex.lose(folder);
     for (int n = 1; n <= 4; n++) {
       inbox.with(KeptLedger.document(n));
     }
@@ -170,6 +166,7 @@ class OpeningTest {
 
   @Test
   void aSecondRebuildKeepsTheNewerDatabaseAsideAndNoProbe() throws IOException {
+    assumeFalse(TestIndex.isOnServer(), "nothing is kept aside there");
     Ledger.rebuild(folder, inbox, "is put aside as asked").close();
     Files.writeString(folder.resolve("set-aside/db/mark"), "of the first");
 
@@ -178,6 +175,90 @@ class OpeningTest {
     assertFalse(Files.exists(folder.resolve("set-aside/db/mark")));
     assertTrue(Files.exists(folder.resolve("set-aside/db/rickyard.mv.db")));
     assertFalse(Files.exists(folder.resolve("tmp/probe")));
+  }
+
+  @Test
+  void aRebuildWipesWhatAKilledRunLeftToo() throws IOException {
+    Path left = Files.writeString(folder.resolve("a" + DurableFiles.TEMPORARY), "half");
+
+    Ledger.rebuild(TestIndex.place(folder), inbox, "is put aside as asked").close();
+
+    assertFalse(Files.exists(left));
+  }
+
+  @Test
+  void aRowThatIsNotWhatWasWrittenIsFoundAndEverythingMadeAnew() throws Exception {
+    inDatabase("UPDATE morning SET content = 'other' WHERE number = 1");
+
+    try (Ledger ledger = open()) {
+      assertEquals(KeptLedger.morning(2, true), ledger.mornings().lastFinished().orElseThrow());
+    }
+    assertEquals(1, inbox.said().size(), inbox.said().toString());
+    assertTrue(inbox.said().get(0).startsWith("rebuild  the ledger's database is damaged"));
+    inbox.said().clear();
+    open().close();
+    assertEquals(List.of(), inbox.said(), "and the new one is sound");
+  }
+
+  @Test
+  void anInventoryThatIsNotWhatWasWrittenIsFoundToo() throws Exception {
+    inDatabase("UPDATE arrival SET bytes = bytes + 1 WHERE morning = 1 AND seq = 0");
+
+    open().close();
+
+    assertEquals(1, inbox.said().size(), inbox.said().toString());
+    assertTrue(inbox.said().get(0).startsWith("rebuild  the ledger's database is damaged"));
+  }
+
+  @Test
+  void aMorningThatTheJournalDoesNotKnowIsDropped() {
+    MorningRow strange = KeptLedger.morning(9, true);
+    DatabaseHome home = DatabaseHome.of(TestIndex.place(folder));
+    try (Database database = home.open()) {
+      new MorningIndex(database).put(strange, "0".repeat(64), List.of(KeptLedger.arrival(9)));
+    } finally {
+      home.release();
+    }
+
+    try (Ledger ledger = open()) {
+      assertFalse(ledger.mornings().isIndexed(strange));
+      assertEquals(List.of(), ledger.mornings().arrivals(9));
+      assertEquals(2, ledger.mornings().count());
+    }
+  }
+
+  @Test
+  void anotherMorningOfTheSameNumberIsNotTheOneInTheJournal() {
+    try (Ledger ledger = open()) {
+      MorningRow there = KeptLedger.morning(2, true);
+      MorningRow other =
+          new MorningRow(2, there.asOf(), "another identity", there.content(), there.finished());
+
+      assertTrue(ledger.mornings().isJournaled(there));
+      assertFalse(ledger.mornings().isJournaled(other));
+    }
+  }
+
+  @Test
+  void aRefusedOpeningLeavesTheDatabaseClosed() throws IOException {
+    assumeFalse(TestIndex.isOnServer(), "a server looks after its files");
+    DurableFiles.remove(folder.resolve("originals"));
+
+    assertThrows(LedgerException.class, () -> open().close());
+
+    assertTrue(Files.exists(folder.resolve("db/closed.sha256")), "closed and marked");
+  }
+
+  @Test
+  void whatIsBeingMadeIsForTheOwnerAlone() throws IOException {
+    assumeTrue(Files.getFileStore(temp).supportsFileAttributeView("posix"));
+    DurableFiles.remove(folder.resolve("tmp"));
+
+    open().close();
+
+    assertEquals(
+        "rwx------",
+        PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("tmp"))));
   }
 
   @Test

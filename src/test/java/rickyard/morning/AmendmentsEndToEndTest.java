@@ -153,6 +153,28 @@ class AmendmentsEndToEndTest {
   }
 
   @Test
+  void thePageSaysWhatTheAmendedReportChangedAlsoWhereTheOldOneCameEarlier() {
+    SmallOffice office = office("told");
+    arrive(office, cases().get(0).get(0));
+    office.run(DAY);
+    arrive(office, cases().get(0).get(1));
+    String page = SmallOffice.text(office.run(DAY.plusDays(1)), "summary.html");
+
+    assertTrue(
+        page.contains(
+            "V-1 revision 2 (c1.csv) takes the place of the first report (f1.csv). F-1: WSC +"
+                + " starch 7.6 → 13.6 % of dry matter, WSC 7 → 13 % of dry matter; fed to no horse"
+                + " on record; F-1 does not clear for"),
+        page);
+    assertFalse(page.contains("F-1: c1.csv takes the place of"), "said once");
+    String figures = page.substring(page.indexOf("Reasons, every limit and figure of F-1"));
+    String table = figures.substring(figures.indexOf("<table class=\"stack figures"));
+    table = table.substring(0, table.indexOf("</table>"));
+    assertTrue(
+        table.contains("WSC + starch, from &quot;13.0&quot; in c1.csv, page 1, row "), table);
+  }
+
+  @Test
   void everyOrderOfArrivalEndsInTheSameDecisionsAndReplacedValuesAreAnnouncedOnce() {
     SmallOffice together = office("together");
     cases().forEach(each -> each.forEach(arrival -> arrive(together, arrival)));

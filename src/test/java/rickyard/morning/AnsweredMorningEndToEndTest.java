@@ -41,7 +41,7 @@ class AnsweredMorningEndToEndTest {
   }
 
   private static void keep(Path office, String kind, String said) {
-    OfficeSettle settle = OfficeSettle.open(OfficeFolders.of(office), DAY, Progress.silent());
+    OfficeSettle settle = OfficeSettle.open(SmallOffice.folders(office), DAY, Progress.silent());
     String id =
         settle.questions().stream()
             .filter(q -> q.kind().equals(kind))
@@ -60,7 +60,7 @@ class AnsweredMorningEndToEndTest {
             "Lot,POND-2\nMaterial,Grass hay\n" + FIGURES.replace("7.0", "17.0"));
 
     List<LotRow> rows =
-        OfficeSort.of(OfficeFolders.of(office), DAY, Optional.empty(), Progress.silent());
+        OfficeSort.of(SmallOffice.folders(office), DAY, Optional.empty(), Progress.silent());
 
     assertEquals(List.of("FIELD-7", "POND-2"), rows.stream().map(LotRow::lot).toList());
     assertEquals(7.6, rows.get(0).nscWsc(), 1e-9);
@@ -126,7 +126,7 @@ class AnsweredMorningEndToEndTest {
     assertEquals("settled", use.get("effect"));
     List<String> trace =
         OfficeTrace.of(
-            OfficeFolders.of(office),
+            SmallOffice.folders(office),
             DAY.plusDays(1),
             "FIELD-7",
             Optional.of("NSC_WSC"),
@@ -187,7 +187,7 @@ class AnsweredMorningEndToEndTest {
     assertEquals("17.0", use.get("answer"));
     List<String> trace =
         OfficeTrace.of(
-            OfficeFolders.of(office),
+            SmallOffice.folders(office),
             DAY.plusDays(1),
             "FIELD-7",
             Optional.empty(),
@@ -229,13 +229,15 @@ class AnsweredMorningEndToEndTest {
             + "pip,CHOP,M2602,4.8,kg,forage,3,dry,2026-02-01\n"
             + "pip,BAL,,0.26,kg,bucket,2,dry,2026-02-01\n");
     List<String> before =
-        OfficeTrace.of(OfficeFolders.of(office), DAY, "pip", Optional.of("WSC"), Progress.silent());
+        OfficeTrace.of(
+            SmallOffice.folders(office), DAY, "pip", Optional.of("WSC"), Progress.silent());
     Files.writeString(
         office.resolve("inbox/certificate.csv"),
         "Sample,CHOP\nBatch,M2602\n" + FIGURES.replace("7.0", "9.4"));
 
     List<String> after =
-        OfficeTrace.of(OfficeFolders.of(office), DAY, "pip", Optional.of("WSC"), Progress.silent());
+        OfficeTrace.of(
+            SmallOffice.folders(office), DAY, "pip", Optional.of("WSC"), Progress.silent());
 
     assertTrue(before.stream().anyMatch(l -> l.contains("feeds.csv")), before.toString());
     assertTrue(

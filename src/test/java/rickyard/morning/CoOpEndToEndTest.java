@@ -275,7 +275,7 @@ class CoOpEndToEndTest {
             + "rue,NEAR,,7,kg,forage,3,dry,2026-02-01\n"
             + "yarrow,NEAR,,7,kg,forage,3,dry,2026-02-01\n");
     CoOpView view =
-        OfficeShare.of(OfficeFolders.of(folder.resolve("office")), DAY, "kg", Progress.silent());
+        OfficeShare.of(SmallOffice.folders(folder.resolve("office")), DAY, "kg", Progress.silent());
 
     List<String> rows =
         view.shares().stream().map(r -> r.horse() + " " + r.lot() + " " + r.kgPerDay()).toList();

@@ -4,16 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -28,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rickyard.BuiltJar;
 import rickyard.ledger.LedgerException;
+import rickyard.ledger.TestIndex;
 
 /**
  * An office whose memory was damaged after two mornings goes on as one whose memory was not: the
@@ -61,7 +60,8 @@ class DamagedOfficeEndToEndTest {
     run(afterTwo, Optional.of(SECOND), SECOND, Progress.silent());
     Path whole = shared.resolve("whole");
     BuiltJar.copy(afterTwo, whole);
-    questions = OfficeSettle.open(OfficeFolders.of(whole), SECOND, Progress.silent()).questions();
+    questions =
+        OfficeSettle.open(SmallOffice.folders(whole), SECOND, Progress.silent()).questions();
     run(whole, Optional.of(THIRD), THIRD, Progress.silent());
     third = BuiltJar.contents(whole.resolve("mornings"));
     assertTrue(questions.stream().anyMatch(q -> q.about().equals("pip")), questions::toString);
@@ -69,7 +69,7 @@ class DamagedOfficeEndToEndTest {
 
   private static MorningEnd run(
       Path office, Optional<LocalDate> day, LocalDate today, Progress progress) {
-    OfficeFolders folders = OfficeFolders.of(office);
+    OfficeFolders folders = SmallOffice.folders(office);
     folders.check();
     return new Morning(
             folders,
@@ -131,7 +131,7 @@ class DamagedOfficeEndToEndTest {
   @Test
   void withoutItsDatabaseTheThirdMorningIsTheSame() throws IOException {
     Path office = office();
-    Files.delete(database(office));
+    TestIndex.lose(office.resolve("ledger"));
 
     assertThirdIsTheSame(office);
     assertSaid("rebuild  the ledger's database is missing; made again");
@@ -142,18 +142,19 @@ class DamagedOfficeEndToEndTest {
       throws IOException {
     Path office = office();
     Map<String, String> before = BuiltJar.contents(office.resolve("mornings"));
-    Files.delete(database(office));
+    TestIndex.lose(office.resolve("ledger"));
     Files.delete(office.resolve("mornings/" + SECOND + "/horses.csv"));
 
     assertEquals(
         questions,
-        OfficeSettle.open(OfficeFolders.of(office), SECOND, Progress.silent()).questions());
+        OfficeSettle.open(SmallOffice.folders(office), SECOND, Progress.silent()).questions());
     assertTrue(run(office, Optional.of(SECOND), SECOND, listening()).nothingNew());
     assertEquals(before, BuiltJar.contents(office.resolve("mornings")));
   }
 
   @Test
   void withAHoleInItsDatabaseTheThirdMorningIsTheSame() throws IOException {
+    assumeFalse(TestIndex.isOnServer(), "a server looks after its files");
     Path office = office();
     byte[] bytes = Files.readAllBytes(database(office));
     Arrays.fill(bytes, bytes.length / 3, bytes.length - 1, (byte) 7);
@@ -167,7 +168,7 @@ class DamagedOfficeEndToEndTest {
   void rebuiltOnRequestTheThirdMorningIsTheSameAndNothingIsReadAgain() throws IOException {
     Path office = office();
 
-    List<String> end = OfficeRebuild.of(OfficeFolders.of(office), listening(), ledger -> {});
+    List<String> end = OfficeRebuild.of(SmallOffice.folders(office), listening(), ledger -> {});
 
     assertEquals(
         List.of("Rebuilt: 2 finished mornings and 3 originals, each checked and read again."), end);
@@ -182,7 +183,7 @@ class DamagedOfficeEndToEndTest {
     byte[] damaged = report.clone();
     damaged[100]++;
     Files.write(original, damaged);
-    OfficeFolders folders = OfficeFolders.of(office);
+    OfficeFolders folders = SmallOffice.folders(office);
 
     LedgerException e =
         assertThrows(
@@ -208,7 +209,7 @@ class DamagedOfficeEndToEndTest {
     Optional<LocalDate> asked = Optional.of(THIRD);
     assertThrows(
         MorningFailedException.class, () -> run(office, asked, THIRD, stoppingAt("judge")));
-    Files.delete(database(office));
+    TestIndex.lose(office.resolve("ledger"));
 
     MorningEnd end = run(office, Optional.empty(), THIRD.plusDays(5), listening());
 
@@ -245,19 +246,8 @@ class DamagedOfficeEndToEndTest {
     assertSaid("rebuild  the ledger's database turned out to be damaged; made again");
   }
 
-  /** As if a run had been killed after it: a closed database carries a mark. */
-  private static void inDatabase(Path office, String sql) throws SQLException, IOException {
-    Files.deleteIfExists(office.resolve("ledger/db/closed.sha256"));
-    try (Connection connection =
-            DriverManager.getConnection(
-                "jdbc:h2:file:"
-                    + office.resolve("ledger/db/rickyard").toAbsolutePath()
-                    + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE",
-                "rickyard",
-                "");
-        Statement statement = connection.createStatement()) {
-      assertTrue(statement.executeUpdate(sql) > 0, sql);
-    }
+  private static void inDatabase(Path office, String sql) throws SQLException {
+    TestIndex.change(office.resolve("ledger"), sql);
   }
 
   @Test
@@ -314,13 +304,14 @@ class DamagedOfficeEndToEndTest {
 
   @Test
   void theLedgerOfAnEarlierVersionIsCopiedAndGoesOn() throws IOException {
+    assumeFalse(TestIndex.isOnServer(), "no earlier version knew a server");
     Path office = folder.resolve("older");
     BuiltJar.copy(SKELETON, office);
     unzip(Path.of("src/test/resources/ledger-of-version-2.zip"), office.resolve("ledger"));
     byte[] was = Files.readAllBytes(database(office));
     Path other = folder.resolve("older-without-database");
     BuiltJar.copy(office, other);
-    Files.delete(database(other));
+    TestIndex.lose(other.resolve("ledger"));
     LocalDate next = LocalDate.of(2026, 3, 17);
 
     MorningEnd end = run(office, Optional.of(next), next, listening());

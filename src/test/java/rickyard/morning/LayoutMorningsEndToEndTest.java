@@ -189,7 +189,7 @@ class LayoutMorningsEndToEndTest {
     assertEquals("dm", wsc.get("basis"));
     List<String> trace =
         OfficeTrace.of(
-            OfficeFolders.of(office),
+            SmallOffice.folders(office),
             DAY.plusDays(1),
             "A-2",
             Optional.of("WSC"),

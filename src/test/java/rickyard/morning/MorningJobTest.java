@@ -17,6 +17,7 @@ import org.springframework.batch.core.step.StepExecution;
 import org.springframework.batch.infrastructure.item.ExecutionContext;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.Rescue;
+import rickyard.ledger.TestIndex;
 
 class MorningJobTest {
   @TempDir Path folder;
@@ -25,7 +26,7 @@ class MorningJobTest {
 
   @BeforeEach
   void open() {
-    ledger = Ledger.open(folder, Rescue.none());
+    ledger = Ledger.open(TestIndex.place(folder), Rescue.none());
     job = new MorningJob(ledger);
   }
 

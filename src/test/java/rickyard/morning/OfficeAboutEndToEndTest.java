@@ -37,7 +37,7 @@ class OfficeAboutEndToEndTest {
     Path horses = copy.resolve("registers/horses.csv");
     String text = Files.readString(horses, StandardCharsets.UTF_8);
     Files.writeString(horses, text.replace("laminitis-past", condition), StandardCharsets.UTF_8);
-    return OfficeAbout.open(OfficeFolders.of(copy), DAY, "kg", Progress.silent());
+    return OfficeAbout.open(SmallOffice.folders(copy), DAY, "kg", Progress.silent());
   }
 
   private static List<AboutCard> about(String name) {

@@ -48,7 +48,7 @@ class OfficeTemplatesEndToEndTest {
   }
 
   private void run() {
-    OfficeFolders folders = OfficeFolders.of(office);
+    OfficeFolders folders = SmallOffice.folders(office);
     folders.check();
     new Morning(
             folders,

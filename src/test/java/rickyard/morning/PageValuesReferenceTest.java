@@ -57,7 +57,7 @@ class PageValuesReferenceTest {
     LocalDate day = LocalDate.of(2026, 3, 16);
     MorningEnd end =
         new Morning(
-                OfficeFolders.of(office),
+                SmallOffice.folders(office),
                 new Options("kg", new TreeSet<>(List.of("data"))),
                 2,
                 Progress.silent(),

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import rickyard.ledger.TestIndex;
 
 /** An office in a folder of a test, with whole mornings in this process. */
 final class SmallOffice {
@@ -48,9 +49,15 @@ final class SmallOffice {
     return run(folder, day);
   }
 
+  /** The office in a folder; its ledger's database is the one under test. */
+  static OfficeFolders folders(Path office) {
+    OfficeFolders usual = OfficeFolders.of(office);
+    return TestIndex.address(usual.ledger()).map(usual::with).orElse(usual);
+  }
+
   /** A morning of the office in a folder. */
   static MorningEnd run(Path office, LocalDate day) {
-    OfficeFolders folders = OfficeFolders.of(office);
+    OfficeFolders folders = folders(office);
     folders.check();
     return new Morning(
             folders,
