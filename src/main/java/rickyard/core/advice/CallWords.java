@@ -1,13 +1,17 @@
 package rickyard.core.advice;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import rickyard.core.nutrition.ComingRation;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Replacement;
+import rickyard.core.quantity.Chance;
 
 /** The one sentence to say on the telephone; plain words, and the vet first where it must be. */
 final class CallWords {
@@ -19,7 +23,8 @@ final class CallWords {
    * @param coming what deliveries change in the ration
    * @param portions what will be fed
    * @param acute whether acute laminitis is on record
-   * @param proposals best first
+   * @param groups of limits that the horse belongs to
+   * @param remedies proposals, best first, and the days of their changeovers
    */
   static String say(
       Horse horse,
@@ -27,7 +32,8 @@ final class CallWords {
       ComingRation coming,
       List<Portion> portions,
       boolean acute,
-      List<Proposal> proposals) {
+      Collection<String> groups,
+      RemedyFinder.Found remedies) {
     if (ruling.priority() != Priority.CALL_NOW && ruling.priority() != Priority.CALL_TODAY) {
       return "";
     }
@@ -41,8 +47,35 @@ final class CallWords {
         + "."
         + unopened(coming)
         + finding(ruling, portions)
-        + remedy(proposals)
-        + " If it is footsore or off its feed, ring the veterinarian first.";
+        + (isOpen(ruling) ? OPEN : remedy(remedies))
+        + signs(groups);
+  }
+
+  private static final String OPEN = " Until that is known, please change nothing on your own.";
+
+  private static boolean isOpen(PriorityRule.Ruling ruling) {
+    LimitLine line = ruling.line();
+    return line != null && (line.value() == null || line.pOver() == null);
+  }
+
+  /** What the owner may see before anybody else does, by what is on record of the horse. */
+  static String signs(Collection<String> groups) {
+    List<String> signs = new ArrayList<>();
+    boolean muscle = groups.contains("PSSM");
+    boolean potassium = groups.contains("HYPP");
+    boolean feet = groups.contains("laminitis") || groups.contains("ID");
+    if (feet || (!muscle && !potassium)) {
+      signs.add("footsore");
+    }
+    if (muscle) {
+      signs.add("stiff, sweating, unwilling to move");
+    }
+    if (potassium) {
+      signs.add("weak, trembling, breathing noisily");
+    }
+    return " If it is "
+        + String.join(", ", signs)
+        + " or off its feed, ring the veterinarian first.";
   }
 
   /** A lot that is not open yet is best left shut. */
@@ -72,26 +105,62 @@ final class CallWords {
     }
     return String.format(
         Locale.ROOT,
-        " Its %s%s holds %s%.1f %s of %s; the limit is %s. Chance of being over, from this test"
-            + " alone: %s.",
-        line.subject().equals("bucket-meal") ? "bucket meal" : shared ? "shared bale" : "ration",
-        shared ? "" : what,
+        " Its %s%s holds %s%.1f %s; the limit is %s. Chance of being over, from this test alone:"
+            + " %s.",
+        subject(line, shared),
+        shared ? "" : line.subject().equals("lot") ? what.replace(" on ", " ") : what,
         line.high() == null ? "at least " : "",
         line.value(),
-        line.unit(),
-        quantity(line.quantity()),
-        plain(line.limit()),
-        chance(line.pOver()));
+        of(line.unit(), quantity(line.quantity())),
+        plain(line.limit()) + (line.unit().startsWith("%") ? " %" : ""),
+        Chance.words(line.pOver()));
+  }
+
+  /** A limit may be of the whole ration, of a meal, or of the forage as it lies there. */
+  private static String subject(LimitLine line, boolean shared) {
+    if (shared) {
+      return "shared bale";
+    }
+    return switch (line.subject()) {
+      case "bucket-meal" -> "bucket meal";
+      case "lot" -> "forage";
+      default -> "ration";
+    };
+  }
+
+  /** {@code % of starch in the dry matter}, {@code g/kg BW of starch}. */
+  private static String of(String unit, String quantity) {
+    return unit.equals("% DM")
+        ? "% of " + quantity + " in the dry matter"
+        : unit + " of " + quantity;
   }
 
   /** What would put it right, without the figures that stand on the page. */
-  private static String remedy(List<Proposal> proposals) {
-    return proposals.stream()
+  static String remedy(RemedyFinder.Found remedies) {
+    return remedies.proposals().stream()
         .filter(Proposal::enough)
         .findFirst()
-        .map(p -> " What would put it right: " + p.why().split(": ", 2)[0] + ".")
-        .orElse("");
+        .map(
+            p ->
+                " What would put it right: "
+                    + p.why().split(": ", 2)[0]
+                    + "."
+                    + beforeItStarts(p, remedies.days()))
+        .orElse(" Nothing in reach puts it right yet.");
   }
+
+  /** Another forage asks for the vet: at once it is a sudden change, in steps it takes time. */
+  private static String beforeItStarts(Proposal proposal, List<ChangeoverLine> days) {
+    if (!OTHER_FORAGE.contains(proposal.kind())) {
+      return "";
+    }
+    boolean inSteps = days.stream().anyMatch(d -> d.rank() == proposal.rank() && d.day() > 1);
+    return inSteps
+        ? " It is phased in over days; ask the veterinarian before it starts."
+        : " It would be at once: ask the veterinarian before it starts.";
+  }
+
+  private static final Set<String> OTHER_FORAGE = Set.of("swap", "blend", "controlled");
 
   private static String quantity(String quantity) {
     return switch (quantity) {
@@ -102,10 +171,6 @@ final class CallWords {
       case "no3_n" -> "nitrate nitrogen";
       default -> quantity.replace('_', ' ');
     };
-  }
-
-  private static String chance(double chance) {
-    return chance > 0.99 ? "more than 99 %" : String.format(Locale.ROOT, "%.0f %%", 100 * chance);
   }
 
   private static String plain(double value) {

@@ -78,7 +78,7 @@ public final class HorseAdviser {
         List.copyOf(groups.groups()),
         ruling.priority(),
         reason(ruling, changes),
-        CallWords.say(horse, ruling, coming, then, isAcute(horse), remedies.proposals()),
+        CallWords.say(horse, ruling, coming, then, isAcute(horse), groups.groups(), remedies),
         before,
         problems.isEmpty() ? after : null,
         changes,

@@ -58,7 +58,7 @@ public final class ErrorAccount {
             b ->
                 verdict.limit().words()
                     + ": ± "
-                    + Words.number(b.u())
+                    + Words.uncertainty(b.u())
                     + " (k = 1) from "
                     + (b.isOfSeveral() ? "several tests weighted by 1/u²; the most certain: " : "")
                     + parts(code, b)
@@ -75,7 +75,7 @@ public final class ErrorAccount {
     String lab = status(uncertainties.labStatus(carrier, method, analysis.material()));
     String core = status(uncertainties.coreStatus(carrier, analysis.material()));
     return "laboratory "
-        + Words.number(budget.lab())
+        + Words.uncertainty(budget.lab())
         + " ("
         + method(method)
         + ", "
@@ -84,9 +84,9 @@ public final class ErrorAccount {
         + "), "
         + (budget.core() > 0
             ? "sampling "
-                + Words.number(budget.sampling())
+                + Words.uncertainty(budget.sampling())
                 + " ("
-                + Words.number(budget.core())
+                + Words.uncertainty(budget.core())
                 + " between cores"
                 + core
                 + ", "
@@ -96,7 +96,7 @@ public final class ErrorAccount {
                 + ")"
             : "no sampling part known")
         + ", rounding and conversion "
-        + Words.number(budget.rest());
+        + Words.uncertainty(budget.rest());
   }
 
   /** The reported value whose method stands for a derived one. */
@@ -159,7 +159,7 @@ public final class ErrorAccount {
     return "; if the errors of its parts went together by r = "
         + Words.number(settings.sensitivity())
         + ", ± "
-        + Words.number(other.u())
+        + Words.uncertainty(other.u())
         + (turned.isEmpty() ? " and no verdict changes" : ": " + String.join(", ", turned));
   }
 }

@@ -1,5 +1,6 @@
 package rickyard.core.judgement;
 
+import rickyard.core.quantity.Chance;
 import rickyard.core.quantity.Measured;
 
 /** The sentence that explains a verdict. */
@@ -45,7 +46,7 @@ final class Reasons {
     return what
         + Words.number(finding.used())
         + " ± "
-        + Words.number(v.u())
+        + Words.uncertainty(v.u())
         + " "
         + limit.unit().text();
   }
@@ -55,7 +56,7 @@ final class Reasons {
       return ", no guard band";
     }
     return ", guard band "
-        + Words.number(finding.guardBand())
+        + Words.uncertainty(finding.guardBand())
         + " at "
         + Words.number(limit.risk().getAsDouble() * 100)
         + " % risk";
@@ -68,6 +69,6 @@ final class Reasons {
     return "; chance of being "
         + (limit.bound() == Bound.MAX ? "over" : "under")
         + ", from this test alone, "
-        + Words.percent(finding.chanceWrong().getAsDouble());
+        + Chance.words(finding.chanceWrong().getAsDouble());
   }
 }

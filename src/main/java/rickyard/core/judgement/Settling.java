@@ -75,12 +75,12 @@ final class Settling {
           + " it clears up to "
           + text(edge(settings.adviceCores(), false));
     }
-    return "no test of a value of "
+    return "a new test that gives "
         + text(y)
-        + " can clear it: even "
+        + " again cannot clear it, however it is sampled: "
         + settings.mostCores()
         + " cores"
-        + (isWetBetter() ? " and wet chemistry" : "")
+        + (isWetBetter() ? " by wet chemistry" : "")
         + (limit.bound() == Bound.MAX ? " clear only up to " : " clear only from ")
         + text(edge(settings.mostCores(), isWetBetter()));
   }
@@ -96,13 +96,13 @@ final class Settling {
                 + (wet.isPresent() ? count(wet.getAsInt()) + " by wet chemistry" : "")
                 + " would show that it exceeds"
             : "";
-    return "no test of a value of "
+    return "a new test that gives "
         + text(y)
-        + " can clear it; one of "
+        + " again cannot clear it; "
         + settings.adviceCores()
         + " cores"
-        + (isWetBetter() ? " and wet chemistry" : "")
-        + (limit.bound() == Bound.MAX ? " clears up to " : " clears from ")
+        + (isWetBetter() ? " by wet chemistry" : "")
+        + (limit.bound() == Bound.MAX ? " would clear up to " : " would clear from ")
         + text(edge(settings.adviceCores(), isWetBetter()))
         + shown;
   }

@@ -1,6 +1,7 @@
 package rickyard.core.judgement;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Numbers as reasons write them: plain, at most {@code digits} decimals, no trailing zeros. */
@@ -21,14 +22,12 @@ final class Words {
     return number(value, size >= 100 ? 0 : size >= 1 ? 2 : 4);
   }
 
-  /** A chance in whole per cent, with the ends said honestly. */
-  static String percent(double chance) {
-    if (chance > 0 && chance < 0.005) {
-      return "below 1 %";
+  /** A standard uncertainty: two decimals, below one two figures that count. */
+  static String uncertainty(double u) {
+    if (u == 0 || Math.abs(u) >= 1) {
+      return number(u);
     }
-    if (chance < 1 && chance >= 0.995) {
-      return "above 99 %";
-    }
-    return number(chance * 100, 0) + " %";
+    BigDecimal rounded = BigDecimal.valueOf(u).round(new MathContext(2, RoundingMode.HALF_UP));
+    return rounded.stripTrailingZeros().toPlainString();
   }
 }

@@ -132,6 +132,6 @@ public record Candidate(
   }
 
   boolean isSameAs(Candidate other) {
-    return key().equals(other.key());
+    return id.equals(other.id) && batch.equals(other.batch);
   }
 }

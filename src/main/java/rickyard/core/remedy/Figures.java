@@ -1,6 +1,7 @@
 package rickyard.core.remedy;
 
 import java.util.Locale;
+import rickyard.core.quantity.Chance;
 
 /** Numbers and verdicts as the proposals' sentences say them. */
 final class Figures {
@@ -37,7 +38,9 @@ final class Figures {
             ? l.words() + " " + rounded(l.value().getAsDouble()) + " " + l.unit()
             : l.words() + " cannot be told";
     String chance =
-        l.pOver().isPresent() ? ", chance of being over " + chance(l.pOver().getAsDouble()) : "";
+        l.pOver().isPresent()
+            ? ", chance of being over " + Chance.words(l.pOver().getAsDouble())
+            : "";
     return value + " against " + number(l.limit()) + chance;
   }
 
@@ -52,15 +55,5 @@ final class Figures {
 
   static String rounded(double value) {
     return String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.2f" : "%.1f", value);
-  }
-
-  static String chance(double p) {
-    if (p < 0.001) {
-      return "below 0.1 %";
-    }
-    if (p > 0.999) {
-      return "above 99.9 %";
-    }
-    return String.format(Locale.ROOT, p < 0.1 ? "%.1f %%" : "%.0f %%", 100 * p);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import rickyard.core.quantity.Chance;
 import rickyard.core.quantity.Cites;
 import rickyard.core.quantity.Normal;
 
@@ -73,7 +74,7 @@ final class Retest {
         "A second test of "
             + lot.get().item().name()
             + " may settle it, with a chance of "
-            + Figures.chance(chance.getAsDouble())
+            + Chance.words(chance.getAsDouble())
             + " that both together clear it: "
             + side
             + " ("

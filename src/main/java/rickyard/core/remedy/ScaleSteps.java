@@ -50,10 +50,12 @@ public record ScaleSteps(MassUnit unit, List<Step> steps) {
 
   private Step step(double kg) {
     double amount = kg / unit.kg();
-    return steps.stream()
-        .filter(s -> amount < s.below() - TIE)
-        .findFirst()
-        .orElse(steps.get(steps.size() - 1));
+    for (Step step : steps) {
+      if (amount < step.below() - TIE) {
+        return step;
+      }
+    }
+    return steps.get(steps.size() - 1);
   }
 
   /**

@@ -1,5 +1,7 @@
 package rickyard.report.text;
 
+import java.util.regex.Pattern;
+
 /**
  * Text from outside with nothing in it that steers a terminal, a printer or the order of reading.
  *
@@ -12,18 +14,35 @@ public final class Harmless {
   private static final int CONTROL_PICTURES = 0x2400;
   private static final int PICTURE_OF_DELETE = 0x2421;
 
+  /** What is more than one blank, or another one than the space. */
+  private static final Pattern SPACES = Pattern.compile(" [ \\t\\r\\n]+|[\\t\\r\\n][ \\t\\r\\n]*");
+
   private Harmless() {}
 
   /** The text with every steering character made visible. */
   public static String text(String raw) {
+    if (isPlain(raw)) {
+      return raw;
+    }
     StringBuilder out = new StringBuilder(raw.length());
     raw.codePoints().forEach(c -> out.appendCodePoint(shown(c)));
     return out.toString();
   }
 
+  /** Most texts are: only printable characters of ASCII. */
+  private static boolean isPlain(String raw) {
+    for (int i = 0; i < raw.length(); i++) {
+      char c = raw.charAt(i);
+      if (c < ' ' || c >= 0x7F) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** The same on one line: runs of white space become one space. */
   public static String line(String raw) {
-    return text(raw).replaceAll("[ \\t\\r\\n]+", " ").strip();
+    return SPACES.matcher(text(raw)).replaceAll(" ").strip();
   }
 
   /** One line that ends like a sentence; nothing else is changed, for it may begin with a name. */

@@ -4,14 +4,16 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
+import rickyard.core.quantity.Chance;
 
 /** Numbers as the pages show them: few digits, half-up, a point, a word where there is none. */
 public final class Shown {
   /** What stands where nothing is known. */
   public static final String UNKNOWN = "unknown";
 
+  private static final String NOT_KNOWN = "not known";
+
   private static final int HUNDRED = 100;
-  private static final double PER_CENT_SMALLEST = 0.1;
 
   private Shown() {}
 
@@ -37,21 +39,28 @@ public final class Shown {
     return number(value) + " ± " + number(u);
   }
 
+  /**
+   * A figure that is held against a limit. One that could not be judged is not known, whatever its
+   * known part makes; one with a part that nobody knows is the least that it can be.
+   *
+   * @param verdict of the limit
+   * @param high the most that it can be; null if nobody knows
+   */
+  public static String figure(
+      String verdict, @Nullable Double value, @Nullable Double high, @Nullable Double u) {
+    boolean open = verdict.equals("cannot-judge");
+    if (value == null || (open && high == null)) {
+      return NOT_KNOWN;
+    }
+    return (high == null ? "at least " : "") + withUncertainty(value, u);
+  }
+
   /** A chance in per cent: one decimal below 10 %, whole above; never 0 % and never 100 %. */
   public static String chance(@Nullable Double chance) {
     if (chance == null || !Double.isFinite(chance)) {
       return UNKNOWN;
     }
-    double percent = HUNDRED * chance;
-    if (percent < PER_CENT_SMALLEST) {
-      return "less than 0.1 %";
-    }
-    if (percent > HUNDRED - PER_CENT_SMALLEST) {
-      return "more than 99.9 %";
-    }
-    boolean edge = percent < 10 || percent > 99;
-    BigDecimal shown = BigDecimal.valueOf(percent).setScale(edge ? 1 : 0, RoundingMode.HALF_UP);
-    return plain(shown) + " %";
+    return Chance.words(chance);
   }
 
   /** A share in whole per cent. */

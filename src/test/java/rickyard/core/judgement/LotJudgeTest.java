@@ -212,12 +212,12 @@ class LotJudgeTest {
     Verdict over = verdict("id-nsc-lot", judge(dm("WSC", 9.9), dm("STARCH", 1)));
 
     assertEquals(
-        "no test of a value of 9.9 % DM can clear it: even 40 cores and wet chemistry clear only up"
+        "a new test that gives 9.9 % DM again cannot clear it, however it is sampled: 40 cores by wet chemistry clear only up"
             + " to 9.3 % DM",
         close.settle());
     assertEquals(Word.BORDERLINE_OVER, over.word());
     assertEquals(
-        "no test of a value of 10.9 % DM can clear it; one of 20 cores and wet chemistry clears up"
+        "a new test that gives 10.9 % DM again cannot clear it; 20 cores by wet chemistry would clear up"
             + " to 9.25 % DM; a new sample of 20 cores by wet chemistry would show that it exceeds",
         over.settle());
   }

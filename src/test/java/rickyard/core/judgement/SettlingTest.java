@@ -69,10 +69,10 @@ class SettlingTest {
   @Test
   void whatNoSampleClearsSaysHowFarTheBestOneWould() {
     assertEquals(
-        "no test of a value of 9.9 % DM can clear it: even 40 cores clear only up to 9.56 % DM",
+        "a new test that gives 9.9 % DM again cannot clear it, however it is sampled: 40 cores clear only up to 9.56 % DM",
         words(MAX_10, 9.9, WET));
     assertEquals(
-        "no test of a value of 9.9 % DM can clear it: even 40 cores and wet chemistry clear only up"
+        "a new test that gives 9.9 % DM again cannot clear it, however it is sampled: 40 cores by wet chemistry clear only up"
             + " to 9.67 % DM",
         words(MAX_10, 9.9, NIR));
   }
@@ -80,11 +80,11 @@ class SettlingTest {
   @Test
   void aValueAtTheLimitIsWithinItAndOneBeyondIsNot() {
     assertEquals(
-        "no test of a value of 10 % DM can clear it: even 40 cores clear only up to 9.56 % DM",
+        "a new test that gives 10 % DM again cannot clear it, however it is sampled: 40 cores clear only up to 9.56 % DM",
         words(MAX_10, 10, WET));
     // 10 − √(0.09 + 4/20) = 9.46
     assertEquals(
-        "no test of a value of 10.1 % DM can clear it; one of 20 cores clears up to 9.46 % DM",
+        "a new test that gives 10.1 % DM again cannot clear it; 20 cores would clear up to 9.46 % DM",
         words(MAX_10, 10.1, WET));
   }
 
@@ -92,10 +92,10 @@ class SettlingTest {
   @Test
   void overAMinimumTheSidesAreExchanged() {
     assertEquals(
-        "no test of a value of 8 % DM can clear it: even 40 cores clear only from 8.44 % DM",
+        "a new test that gives 8 % DM again cannot clear it, however it is sampled: 40 cores clear only from 8.44 % DM",
         words(MIN_8, 8, WET));
     assertEquals(
-        "no test of a value of 7.9 % DM can clear it; one of 20 cores clears from 8.54 % DM",
+        "a new test that gives 7.9 % DM again cannot clear it; 20 cores would clear from 8.54 % DM",
         words(MIN_8, 7.9, WET));
     assertEquals(
         "a new sample of 8 cores by the same method would clear if it gives 8.8 % DM again",
@@ -106,12 +106,12 @@ class SettlingTest {
   @Test
   void whatWouldShowThatItExceedsIsSaidOfAValueOverTheLimit() {
     assertEquals(
-        "no test of a value of 10.8 % DM can clear it; one of 20 cores and wet chemistry clears up"
+        "a new test that gives 10.8 % DM again cannot clear it; 20 cores by wet chemistry would clear up"
             + " to 9.54 % DM; a new sample of 8 cores by the same method, or of 7 cores by wet"
             + " chemistry would show that it exceeds",
         words(MAX_10, 10.8, NIR));
     assertEquals(
-        "no test of a value of 10.8 % DM can clear it; one of 20 cores clears up to 9.46 % DM; a"
+        "a new test that gives 10.8 % DM again cannot clear it; 20 cores would clear up to 9.46 % DM; a"
             + " new sample of 8 cores by the same method would show that it exceeds",
         words(MAX_10, 10.8, WET));
   }

@@ -23,19 +23,12 @@ class WordsTest {
   }
 
   @Test
-  void aChanceThatIsNotCertainIsNeverSaidToBe() {
-    assertEquals("below 1 %", Words.percent(1e-9));
-    assertEquals("below 1 %", Words.percent(0.0049));
-    assertEquals("99 %", Words.percent(0.9949));
-    assertEquals("above 99 %", Words.percent(0.995));
-    assertEquals("above 99 %", Words.percent(0.999999));
-  }
-
-  @Test
-  void halfAPerCentIsRoundedUpAndCertaintyIsSaid() {
-    assertEquals("0 %", Words.percent(0));
-    assertEquals("1 %", Words.percent(0.005));
-    assertEquals("50 %", Words.percent(0.5));
-    assertEquals("100 %", Words.percent(1));
+  void anUncertaintyKeepsTwoFiguresThatCount() {
+    assertEquals("0", Words.uncertainty(0));
+    assertEquals("0.33", Words.uncertainty(0.3311));
+    assertEquals("0.05", Words.uncertainty(0.04996));
+    assertEquals("0.00052", Words.uncertainty(0.000518868));
+    assertEquals("1.74", Words.uncertainty(1.742603));
+    assertEquals("12.08", Words.uncertainty(12.083449));
   }
 }
