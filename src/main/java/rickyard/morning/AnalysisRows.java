@@ -54,6 +54,11 @@ final class AnalysisRows {
     return rows;
   }
 
+  /** The figures of one sample, of this morning or an earlier one, in force or not. */
+  List<AnalysisRow> of(SettledSample sample) {
+    return places.find(sample.key().document()).map(where -> of(sample, where)).orElse(List.of());
+  }
+
   private List<AnalysisRow> of(SettledSample sample, Places.Where where) {
     List<AnalysisRow> rows = new ArrayList<>();
     Optional<AccountedAnalysis> analysis =
@@ -124,7 +129,21 @@ final class AnalysisRows {
         value.map(v -> v.evidence().origin()).orElse("reported"),
         reading.method().code(),
         state(sample, reading),
-        sample.batch());
+        sample.batch(),
+        isUsed(sample, reading, analysis),
+        "");
+  }
+
+  /** Tests that are combined are none of them what the lot is judged by. */
+  private boolean isUsed(
+      SettledSample sample, Reading reading, Optional<AccountedAnalysis> analysis) {
+    InForce entry = inForce.get(sample.key());
+    return entry != null
+        && !entry.isCombined()
+        && analysis
+            .flatMap(a -> a.analysis().find(reading.analyte()))
+            .filter(v -> isOf(v, reading.place()))
+            .isPresent();
   }
 
   /** The full uncertainty where this very figure is in force, else that of its rounding. */
@@ -201,7 +220,7 @@ final class AnalysisRows {
     return rows;
   }
 
-  private static AnalysisRow derivedRow(
+  private AnalysisRow derivedRow(
       String file,
       String part,
       String lot,
@@ -235,6 +254,8 @@ final class AnalysisRows {
         "derived",
         "calc",
         "in-force",
-        batch);
+        batch,
+        true,
+        Cells.of(value, places));
   }
 }

@@ -12,7 +12,6 @@ import rickyard.core.advice.coop.Falls;
 import rickyard.core.advice.coop.Recalls;
 import rickyard.core.forage.Decision;
 import rickyard.core.forage.Question;
-import rickyard.core.forage.Reopened;
 import rickyard.core.judgement.Caution;
 import rickyard.core.judgement.DecisionRule;
 import rickyard.registers.BadRow;
@@ -21,6 +20,7 @@ import rickyard.report.view.Counts;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.OutcomeRow;
+import rickyard.report.view.PaperLinks;
 import rickyard.report.view.QuestionRow;
 import rickyard.report.view.RecallRow;
 import rickyard.report.view.TableRowUsed;
@@ -81,7 +81,9 @@ final class ViewMaker {
         counts(outcomes, lots),
         memory.diets().isEmpty() && memory.lots().isEmpty(),
         new SeasonLots(inputs, morning, judged).view(),
-        lotCautions());
+        lotCautions(),
+        new AmendmentRows(morning, judged, memory, places).rows(),
+        PaperLinks.none());
   }
 
   /** What no figure tells of lots, where it is said once for all of them. */
@@ -157,21 +159,7 @@ final class ViewMaker {
   }
 
   private List<String> changes() {
-    List<String> changes = new ArrayList<>();
-    for (Reopened reopened : morning.settled().reopened()) {
-      if (places.find(reopened.by()).map(w -> !w.isEarlier()).orElse(false)) {
-        changes.add(
-            reopened.subject()
-                + ": "
-                + places.file(reopened.by())
-                + " takes the place of "
-                + places.file(reopened.replaced().document())
-                + " ("
-                + reopened.why()
-                + ")"
-                + decisions(reopened));
-      }
-    }
+    List<String> changes = new ArrayList<>(AmendmentRows.lines(morning, places));
     memory
         .lots()
         .forEach(
@@ -187,12 +175,6 @@ final class ViewMaker {
               }
             });
     return changes;
-  }
-
-  private static String decisions(Reopened reopened) {
-    return reopened.decisionRows().isEmpty()
-        ? ""
-        : "; decisions to look at again: decisions.csv rows " + reopened.decisionRows();
   }
 
   private List<TableRowUsed> tables() {

@@ -90,7 +90,8 @@ public final class Outputs {
    */
   public static SortedMap<String, OutputFile> files(
       MorningView view, CoOpView coOp, PaperFacts paper, Set<String> families) {
-    MorningView shown = counted(VetFirst.withheld(view), families);
+    MorningView plain = counted(VetFirst.withheld(view), families);
+    MorningView shown = plain.withPapers(PaperOutputs.links(plain, paper, families));
     SortedMap<String, OutputFile> files = new TreeMap<>();
     if (families.contains(DATA)) {
       for (Table table : MorningTables.of(shown, coOp)) {

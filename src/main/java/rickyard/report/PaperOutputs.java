@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.core.advice.HorseAdvice;
 import rickyard.report.letter.Alerts;
 import rickyard.report.letter.Letters;
 import rickyard.report.pdf.SummaryPdf;
@@ -13,6 +14,7 @@ import rickyard.report.template.Templates;
 import rickyard.report.text.Languages;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.PaperFacts;
+import rickyard.report.view.PaperLinks;
 
 /**
  * The files made from templates: sheets, letters, alerts, the printed summary. All are made before
@@ -42,6 +44,23 @@ final class PaperOutputs {
           "summary.pdf", OutputFile.of(SummaryPdf.bytes(view, Cautions.all(), facts, templates)));
     }
     return files;
+  }
+
+  /** Where the sheets and letters lie that {@link #files} makes. */
+  static PaperLinks links(MorningView view, PaperFacts facts, Set<String> families) {
+    SortedMap<String, String> sheets = new TreeMap<>();
+    if (families.contains(Outputs.SHEETS)) {
+      HorsePapers papers = new HorsePapers(view, facts, new Languages(facts.templates()));
+      for (HorseAdvice horse : view.horses()) {
+        String ending = papers.isChanged(horse) ? ".pdf" : ".html";
+        sheets.putIfAbsent(horse.horse(), Sheets.path(horse.horse()) + ending);
+      }
+    }
+    SortedMap<String, String> letters = new TreeMap<>();
+    if (families.contains(Outputs.LETTERS)) {
+      Letters.clients(view).forEach(client -> letters.put(client, Letters.path(client)));
+    }
+    return new PaperLinks(sheets, letters);
   }
 
   private static void add(SortedMap<String, OutputFile> files, String horse, Sheets.Sheet sheet) {

@@ -16,27 +16,7 @@ final class VetFirst {
     if (view.horses().stream().noneMatch(HorseAdvice::vetFirst)) {
       return view;
     }
-    return new MorningView(
-        view.asOf(),
-        view.units(),
-        view.outcomes(),
-        view.analyses(),
-        view.lots(),
-        view.horses().stream().map(VetFirst::withheld).toList(),
-        view.questions(),
-        view.followUps(),
-        view.recalls(),
-        view.changes(),
-        view.problems(),
-        view.warnings(),
-        view.decisionRule(),
-        view.tables(),
-        view.horseFacts(),
-        view.clientFacts(),
-        view.counts(),
-        view.firstMorning(),
-        view.season(),
-        view.lotCautions());
+    return view.withHorses(view.horses().stream().map(VetFirst::withheld).toList());
   }
 
   private static HorseAdvice withheld(HorseAdvice horse) {

@@ -24,6 +24,7 @@ import org.htmlunit.html.HtmlInput;
 import org.htmlunit.html.HtmlPage;
 import org.htmlunit.html.HtmlSelect;
 import org.htmlunit.html.HtmlTextArea;
+import org.htmlunit.javascript.host.event.KeyboardEvent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -85,6 +86,91 @@ class PageScriptTest {
     assertFalse(shown.isEmpty());
     assertEquals(shown, names(page, "[data-entry=horse][data-level=call-now]"));
     assertEquals(0, page.querySelectorAll("[data-entry=lot]:not(.away)").size());
+  }
+
+  private static String found(HtmlPage page) {
+    return page.getElementById("found").asNormalizedText();
+  }
+
+  private static HtmlInput box(HtmlPage page) {
+    return (HtmlInput) page.getElementById("find");
+  }
+
+  @Test
+  void reportsAndFilesFindTheirLotAndLotsTheHorsesThatAreFedThem() throws IOException {
+    HtmlPage page = open(SampleView.of(24, 12));
+    type(box(page), "report-3.pdf");
+    assertEquals(List.of("L3"), names(page, "[data-entry=lot]:not(.away)"));
+    assertEquals(List.of(), names(page, "[data-entry=horse]:not(.away)"));
+
+    box(page).setValue("");
+    type(box(page), "bramble (h1)");
+    List<String> lots = names(page, "[data-entry=lot]:not(.away)");
+    assertEquals(List.of("L1"), lots, "the lots that this horse is fed");
+    assertEquals(List.of("Bramble (H1)"), names(page, "[data-entry=horse]:not(.away)"));
+
+    box(page).setValue("");
+    type(box(page), "l1 bramble");
+    assertEquals(
+        List.of("Bramble (H1)", "Bramble (H13)"), names(page, "[data-entry=horse]:not(.away)"));
+    box(page).setValue("");
+    type(box(page), "l1 quill");
+    assertEquals(List.of(), names(page, "[data-entry=horse]:not(.away)"), "every word must stand");
+  }
+
+  @Test
+  void headingsWithoutAHitAreHiddenAndSectionsSaySo() throws IOException {
+    HtmlPage page = open(SampleView.of(24, 12));
+    HtmlSelect only = (HtmlSelect) page.getElementById("only");
+    only.setSelectedAttribute(only.getOptionByText("Horses: call now"), true);
+
+    List<String> headings =
+        page.querySelectorAll("main > section > h3:not(.left-out)").stream()
+            .map(n -> n.getTextContent())
+            .toList();
+    assertEquals(1, headings.size(), headings.toString());
+    assertTrue(headings.get(0).startsWith("Call now"), headings.toString());
+    DomElement note = page.querySelector("#lots + .search-note");
+    assertFalse(note.hasAttribute("hidden"));
+    assertEquals("Nothing here: hidden by the search.", note.getTextContent());
+    assertEquals(
+        "Not searched: hidden by the search.",
+        page.querySelector("#rules + .search-note").getTextContent());
+    assertTrue(((DomElement) page.querySelector("#horses + .search-note")).hasAttribute("hidden"));
+
+    only.setSelectedAttribute("", true);
+    assertEquals(0, page.querySelectorAll(".left-out, .away").size());
+    assertEquals(0, page.querySelectorAll(".search-note:not([hidden])").size());
+  }
+
+  @Test
+  void enterGoesFromHitToHitAndEscapeEndsTheSearch() throws IOException {
+    HtmlPage page = open(SampleView.of(24, 12));
+    type(box(page), "bramble");
+    box(page).type(KeyboardEvent.DOM_VK_RETURN);
+    DomElement first = page.getFocusedElement();
+    assertTrue(first != box(page), "the focus is on a hit");
+    assertTrue(found(page).startsWith("Hit 1 of "), found(page));
+    ((HtmlElement) page.getFocusedElement()).type(KeyboardEvent.DOM_VK_RETURN);
+    assertTrue(page.getFocusedElement() != first, "and goes on to the next");
+    assertTrue(found(page).startsWith("Hit 2 of "), found(page));
+    assertEquals(0, page.querySelectorAll("details[open]").size());
+    ((HtmlElement) page.getFocusedElement()).type(KeyboardEvent.DOM_VK_ESCAPE);
+    assertEquals("", box(page).getValue());
+    assertEquals(box(page), page.getFocusedElement());
+    assertEquals(0, page.querySelectorAll(".left-out, .away").size());
+  }
+
+  @Test
+  void theOnlyHitIsOpened() throws IOException {
+    HtmlPage page = open(SampleView.of(12, 12));
+    HtmlElement quiet = page.querySelector("[data-entry=horse][data-level=none]");
+    type(box(page), quiet.getAttribute("data-name") + " balancer");
+    assertTrue(found(page).startsWith("1 of "), found(page));
+    box(page).type(KeyboardEvent.DOM_VK_RETURN);
+
+    assertTrue(quiet.hasAttribute("open"));
+    assertEquals(quiet.querySelector("summary"), page.getFocusedElement());
   }
 
   @Test

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -17,6 +18,9 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.Priority;
+import rickyard.core.advice.Proposal;
 import rickyard.report.view.Counts;
 import rickyard.report.view.MorningView;
 
@@ -234,10 +238,91 @@ class SummaryPageTest {
     assertTrue(
         page.text().contains("700 more stand in lots.csv, verdicts.csv and analyses.csv."),
         page.select("#lots").text());
+    assertEquals(700, page.select("li[data-entry=lot]").size(), "somebody holds each of them");
     for (Element link : page.select("a[href^=#lot-]")) {
       String target = link.attr("href").substring(1);
       assertEquals(1, page.select("#" + target).size(), "a link to what is not there: " + target);
     }
+  }
+
+  @Test
+  void ofVeryManyHorsesThoseWithNothingToSayHaveALineEachAndNobodyIsLost() {
+    MorningView view = SampleView.of(600, 12);
+    Document page = PageText.page(html(view));
+    long quiet = view.horses().stream().filter(h -> h.priority() == Priority.NONE).count();
+
+    assertEquals(600, page.select("[data-entry=horse]").size());
+    // the others are more than a page shows otherwise; they never give way
+    assertTrue(600 - quiet > 300);
+    assertEquals(600 - quiet, page.select("details.horse").size());
+    assertEquals(quiet, page.select("li[data-entry=horse][data-level=none]").size());
+    assertTrue(page.select("#horses ~ p").text().contains("horses.csv and diets.csv"));
+    assertTrue(page.select("#horses ~ p").text().contains("'about OFFICE NAME'"));
+    Element told = requireNonNull(page.selectFirst("details[data-level=standing]"));
+    assertTrue(told.select(".needs").isEmpty());
+    assertTrue(told.text().contains("The nutrients of a horse that was told before stand in"));
+    Element called = requireNonNull(page.selectFirst("details[data-level=call-now]:has(.needs)"));
+    assertFalse(called.select(".needs").text().contains("Dry matter"), "met: in words");
+    assertTrue(called.text().contains("diets.csv: Dry matter 8.2 kg of 6.8 (121 %); "));
+    assertTrue(called.select(".needs").text().contains("Selenium"), "above its ceiling: a row");
+    assertTrue(page.select("#horses ~ p").text().contains("what is left out is named"));
+  }
+
+  @Test
+  void whereThereIsRoomHorsesWithNothingToSayAreShownInFull() {
+    MorningView view = SampleView.of(312, 12);
+    Document page = PageText.page(html(view));
+    assertEquals(300, page.select("details.horse").size());
+    assertEquals(12, page.select("li[data-entry=horse]").size());
+    assertEquals(
+        0, PageText.page(html(SampleView.of(300, 12))).select("li[data-entry=horse]").size());
+  }
+
+  @Test
+  void proposalsAfterTheThirdAreNamedWhereThereAreVeryManyHorses() {
+    MorningView many = SampleView.withHorses(SampleView.of(301, 3), more(SampleView.of(301, 3)));
+    Document page = PageText.page(html(many));
+    Element called = requireNonNull(page.selectFirst("details[data-level=call-now]:has(.items)"));
+    assertEquals(3, called.select(".proposal").size());
+    assertTrue(
+        called.text().contains("1 more proposal stands in remedies.csv and changeover.csv: 4. "),
+        called.text());
+
+    MorningView few = SampleView.withHorses(SampleView.of(30, 3), more(SampleView.of(30, 3)));
+    assertEquals(
+        4,
+        requireNonNull(
+                PageText.page(html(few)).selectFirst("details[data-level=call-now]:has(.items)"))
+            .select(".proposal")
+            .size());
+  }
+
+  private static List<HorseAdvice> more(MorningView view) {
+    return view.horses().stream().map(SummaryPageTest::withFour).toList();
+  }
+
+  private static HorseAdvice withFour(HorseAdvice h) {
+    List<Proposal> proposals = new ArrayList<>(h.proposals());
+    if (!proposals.isEmpty()) {
+      Proposal last = proposals.get(proposals.size() - 1);
+      proposals.add(new Proposal(4, "soak", false, last.why(), last.items(), last.diet()));
+    }
+    return new HorseAdvice(
+        h.horse(),
+        h.client(),
+        h.groups(),
+        h.priority(),
+        h.reason(),
+        h.say(),
+        h.before(),
+        h.after(),
+        h.changes(),
+        h.problems(),
+        proposals,
+        h.changeovers(),
+        h.vetFirst(),
+        h.affected(),
+        h.questions());
   }
 
   private static String html(MorningView view) {

@@ -36,16 +36,11 @@ final class AboutWords {
   }
 
   static String figure(
-      String quantity,
-      @Nullable Double value,
-      @Nullable Double u,
-      double limit,
-      String unit,
-      @Nullable Double pOver) {
+      String quantity, String value, double limit, String unit, @Nullable Double pOver) {
     return ": "
         + Words.of("quantity", quantity)
         + " "
-        + Shown.withUncertainty(value, u)
+        + value
         + ", limit "
         + Shown.number(Double.valueOf(limit))
         + " "

@@ -12,6 +12,7 @@ import rickyard.core.advice.LimitLine;
 import rickyard.core.advice.PortionLine;
 import rickyard.core.forage.Decision;
 import rickyard.report.about.AboutCard.Line;
+import rickyard.report.text.Shown;
 import rickyard.report.text.Weighed;
 import rickyard.report.text.Words;
 import rickyard.report.view.HorseFacts;
@@ -92,7 +93,11 @@ final class HorseCard {
     }
     return words
         + AboutWords.figure(
-            worst.quantity(), worst.value(), worst.u(), worst.limit(), worst.unit(), worst.pOver());
+            worst.quantity(),
+            Shown.figure(worst.verdict(), worst.value(), worst.high(), worst.u()),
+            worst.limit(),
+            worst.unit(),
+            worst.pOver());
   }
 
   private String ration(HorseAdvice advice, @Nullable DietSummary diet) {

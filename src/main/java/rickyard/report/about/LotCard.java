@@ -104,7 +104,11 @@ final class LotCard {
   private static String verdict(VerdictRow row) {
     return Words.of("verdict", row.verdict())
         + AboutWords.figure(
-            row.quantity(), row.value(), row.u(), row.limit(), row.unit(), row.pOver());
+            row.quantity(),
+            Shown.withUncertainty(row.value(), row.u()),
+            row.limit(),
+            row.unit(),
+            row.pOver());
   }
 
   private String nsc(LotRow lot) {

@@ -157,9 +157,7 @@ public final class Alerts {
         "quantity",
         texts.word("quantity", worst.quantity()),
         "value",
-        (worst.high() == null ? "at least " : "")
-            + Shown.withUncertainty(worst.value(), worst.u())
-            + unit,
+        Shown.figure(worst.verdict(), worst.value(), worst.high(), worst.u()) + unit,
         "limit",
         Shown.number(Double.valueOf(worst.limit())) + unit,
         "chance",

@@ -12,10 +12,11 @@ final class Anchors {
   private final Map<String, String> lots = new TreeMap<>();
   private int pictures;
 
-  /** Places for all horses and for the lots that are shown. */
-  Anchors(MorningView view, List<LotRow> shown) {
+  /** Places for all horses and for the lots that are shown, in full or in a line. */
+  Anchors(MorningView view, List<LotRow> shown, List<LotRow> rest) {
     view.horses().forEach(h -> horses.putIfAbsent(h.horse(), "horse-" + (horses.size() + 1)));
     shown.forEach(l -> lots.putIfAbsent(l.lot(), "lot-" + (lots.size() + 1)));
+    rest.forEach(l -> lots.putIfAbsent(l.lot(), "lot-" + (lots.size() + 1)));
   }
 
   String horse(String id) {
@@ -24,6 +25,11 @@ final class Anchors {
 
   String lot(String id) {
     return lots.getOrDefault(id, "lots");
+  }
+
+  /** The place of a lot; empty where it has none, as a feed has none. */
+  String findLot(String id) {
+    return lots.getOrDefault(id, "");
   }
 
   /** A new id for a picture. */

@@ -71,6 +71,16 @@ public final class Blocks {
     return byQuantity.values().stream().map(held -> block(held, of, anchors)).toList();
   }
 
+  /** The same with pictures for the first of them only, which repeat the numbers beside them. */
+  static List<Block> drawn(List<Block> blocks, int pictures) {
+    List<Block> drawn = new ArrayList<>();
+    for (Block block : blocks) {
+      String picture = drawn.size() < pictures ? block.picture() : "";
+      drawn.add(new Block(block.heading(), picture, block.lines(), block.reasons()));
+    }
+    return drawn;
+  }
+
   private static Block block(List<Held> limits, String of, Anchors anchors) {
     Held first = limits.get(0);
     Double value = first.value();

@@ -33,7 +33,8 @@ public final class Callers {
   public record Told(String date, String about, String verdict) {}
 
   /** A call to one client. */
-  public record Call(String client, String phone, String dial, String adviser, List<Item> items) {}
+  public record Call(
+      String client, String phone, String dial, String adviser, List<Item> items, String find) {}
 
   private Callers() {}
 
@@ -64,8 +65,9 @@ public final class Callers {
       MorningView view, Anchors anchors, String client, List<HorseAdvice> horses) {
     ClientFacts facts = view.clientFacts().get(client);
     List<Item> items = horses.stream().map(horse -> item(view, anchors, horse)).toList();
+    String find = FindWords.of(horses.stream());
     if (facts == null) {
-      return new Call(Harmless.line(client), "no number in the register", "", "", items);
+      return new Call(Harmless.line(client), "no number in the register", "", "", items, find);
     }
     String phone = Harmless.line(facts.phone());
     return new Call(
@@ -73,7 +75,8 @@ public final class Callers {
         phone.isEmpty() ? "no number in the register" : phone,
         dial(phone),
         Harmless.line(facts.adviserName()),
-        items);
+        items,
+        find);
   }
 
   private static Item item(MorningView view, Anchors anchors, HorseAdvice horse) {
@@ -82,7 +85,7 @@ public final class Callers {
         Names.horse(view, horse.horse()),
         horse.priority() == Priority.CALL_NOW ? "now" : "today",
         Plain.sentence(horse.say()),
-        Plain.sentence(horse.reason()),
+        Plain.sentence(Changes.reason(view, horse)),
         figure(horse),
         register(view, horse),
         told(view, horse));
@@ -110,7 +113,7 @@ public final class Callers {
     return (worst.subject().equals("bucket-meal") ? "A bucket meal: " : "The whole diet: ")
         + Words.of("quantity", worst.quantity())
         + " "
-        + Shown.withUncertainty(worst.value(), worst.u())
+        + Shown.figure(worst.verdict(), worst.value(), worst.high(), worst.u())
         + ", limit "
         + Shown.number(Double.valueOf(worst.limit()))
         + " "

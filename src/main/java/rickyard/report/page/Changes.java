@@ -1,6 +1,7 @@
 package rickyard.report.page;
 
 import java.util.List;
+import rickyard.core.advice.HorseAdvice;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Plain;
 import rickyard.report.text.Words;
@@ -19,18 +20,65 @@ public final class Changes {
   /** Something due. */
   public record Due(String due, boolean late, String kind, String about, String what, String why) {}
 
+  /** How the sentence begins that every horse has on a first morning. */
+  private static final String NO_EARLIER = "no earlier morning on record";
+
+  private static final String FIRST_BEFORE =
+      "'Before' is each ration with typical values, as if nothing had been analysed.";
+
   private Changes() {}
 
-  static List<OfHorse> ofHorses(MorningView view, Anchors anchors) {
-    return view.horses().stream()
-        .filter(horse -> !horse.changes().isEmpty())
-        .map(
-            horse ->
-                new OfHorse(
-                    anchors.horse(horse.horse()),
-                    Names.horse(view, horse.horse()),
-                    horse.changes().stream().map(Plain::line).toList()))
+  /** What is compared with what; on a first morning there is no earlier one. */
+  static String comparison(MorningView view) {
+    if (view.firstMorning()) {
+      boolean replaced = !view.amendments().isEmpty() || !view.changes().isEmpty();
+      boolean moved = view.horses().stream().anyMatch(horse -> !ofHorse(view, horse).isEmpty());
+      return "This is the first morning: there is no earlier one to compare with."
+          + (moved ? " " + FIRST_BEFORE : "")
+          + (replaced ? " Reports that were replaced within this inbox stand first." : "");
+    }
+    boolean nothing =
+        view.changes().isEmpty()
+            && view.recalls().isEmpty()
+            && view.horses().stream().allMatch(horse -> horse.changes().isEmpty());
+    return nothing ? "Nothing that was said before has changed." : "";
+  }
+
+  /** What 'before' is, said once at the head of the horses. */
+  static String before(MorningView view) {
+    return view.firstMorning() ? FIRST_BEFORE : "'Before' is the last finished morning's.";
+  }
+
+  /** What changed for a horse; what is said once for all of them is left out. */
+  static List<String> ofHorse(MorningView view, HorseAdvice horse) {
+    return horse.changes().stream()
+        .filter(line -> !(view.firstMorning() && line.startsWith(NO_EARLIER)))
         .toList();
+  }
+
+  /** Why a horse stands where it does, without what is said once for all of them. */
+  static String reason(MorningView view, HorseAdvice horse) {
+    String reason = horse.reason();
+    if (view.firstMorning()) {
+      for (String line : horse.changes()) {
+        reason = line.startsWith(NO_EARLIER) ? reason.replace("; why: " + line, "") : reason;
+      }
+    }
+    return reason;
+  }
+
+  /** The horses for which something changed, the most urgent first. */
+  static Listed<OfHorse> ofHorses(MorningView view, Anchors anchors) {
+    List<HorseAdvice> changed =
+        view.horses().stream().filter(horse -> !ofHorse(view, horse).isEmpty()).toList();
+    return Listed.first(
+        changed,
+        horse ->
+            new OfHorse(
+                anchors.horse(horse.horse()),
+                Names.horse(view, horse.horse()),
+                ofHorse(view, horse).stream().map(Plain::line).toList()),
+        "summary.json and, by its verdicts before and after, horses.csv");
   }
 
   static List<Recall> recalls(MorningView view) {

@@ -40,7 +40,8 @@ public record CoOpPages(
       String perDay,
       String days,
       String verdict,
-      String why) {}
+      String why,
+      String own) {}
 
   /** A test that might free hay. */
   public record Retest(
@@ -48,6 +49,7 @@ public record CoOpPages(
 
   static CoOpPages of(MorningView view, CoOpView coOp) {
     Mass mass = Mass.named(view.units());
+    OwnProposals own = new OwnProposals(view, coOp);
     List<ShareRow> told = coOp.shares().stream().filter(CoOpPages::isTold).toList();
     long staying =
         coOp.shares().stream().map(ShareRow::horse).distinct().count()
@@ -56,7 +58,7 @@ public record CoOpPages(
         !coOp.hasNothing(),
         mass.unit(),
         coOp.shortages().stream().map(row -> shortage(view, row)).toList(),
-        Listed.first(told, row -> share(view, mass, row), "share.csv"),
+        Listed.first(told, row -> share(view, mass, row, own), "share.csv"),
         staying == 0
             ? ""
             : Shown.count(staying, "horse stays", "horses stay")
@@ -83,7 +85,7 @@ public record CoOpPages(
         Harmless.line(row.why()));
   }
 
-  private static Share share(MorningView view, Mass mass, ShareRow row) {
+  private static Share share(MorningView view, Mass mass, ShareRow row, OwnProposals own) {
     return new Share(
         Names.horse(view, row.horse()),
         Names.client(view, row.client()),
@@ -91,7 +93,8 @@ public record CoOpPages(
         amount(mass, row.kgPerDay()),
         Shown.number(row.days()),
         row.verdict().isEmpty() ? "" : Words.of("verdict", row.verdict()),
-        Harmless.line(row.why()));
+        Harmless.line(row.why()),
+        own.of(row.horse()));
   }
 
   private static String amount(Mass mass, @Nullable Double kg) {

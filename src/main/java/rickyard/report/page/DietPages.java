@@ -20,13 +20,21 @@ import rickyard.report.text.Words;
 /** A horse's diet before and after: totals, limits, what it is made of, what it must supply. */
 public final class DietPages {
   private static final String NOTHING = "–";
+  private static final String MEETS = "meets";
 
   /** A total before and after. */
   public record Compared(String what, String before, String after) {}
 
   /** An item of the diet. */
   public record Portion(
-      String item, String role, String before, String after, String dm, String nsc, String share) {}
+      String item,
+      String anchor,
+      String role,
+      String before,
+      String after,
+      String dm,
+      String nsc,
+      String share) {}
 
   /** A nutrient against its floor and ceiling. */
   public record Need(
@@ -117,16 +125,21 @@ public final class DietPages {
         line.quantity(),
         line.limit(),
         line.unit(),
-        line.value(),
-        line.u(),
+        isKnown(line) ? line.value() : null,
+        isKnown(line) ? line.u() : null,
         line.pOver(),
         was,
         line.verdict(),
         line.reason());
   }
 
+  /** The known part alone is no value of a diet. */
+  private static boolean isKnown(LimitLine line) {
+    return !line.verdict().equals("cannot-judge") || line.high() != null;
+  }
+
   /** Items of both diets, those fed now first. */
-  static List<Portion> portions(HorseAdvice horse, Mass mass) {
+  static List<Portion> portions(HorseAdvice horse, Mass mass, Anchors anchors) {
     Map<String, PortionLine> before = byItem(horse.before());
     Map<String, PortionLine> after = byItem(horse.after());
     Set<String> keys = new LinkedHashSet<>(after.keySet());
@@ -134,7 +147,7 @@ public final class DietPages {
     double nsc = totalNsc(after);
     List<Portion> portions = new ArrayList<>();
     for (String key : keys) {
-      portions.add(portion(before.get(key), after.get(key), nsc, horse.vetFirst(), mass));
+      portions.add(portion(before.get(key), after.get(key), nsc, horse.vetFirst(), mass, anchors));
     }
     return portions;
   }
@@ -167,7 +180,8 @@ public final class DietPages {
       @Nullable PortionLine after,
       double nsc,
       boolean vetFirst,
-      Mass mass) {
+      Mass mass,
+      Anchors anchors) {
     PortionLine any = after == null ? before : after;
     if (any == null) {
       throw new IllegalArgumentException("a portion stands in one diet at least");
@@ -176,6 +190,7 @@ public final class DietPages {
     boolean shared = after != null && content != null && nsc > 0;
     return new Portion(
         item(any),
+        anchors.findLot(any.item()),
         Harmless.line(any.role()).replace('-', ' '),
         amount(before, vetFirst, mass),
         amount(after, vetFirst, mass),
@@ -201,12 +216,66 @@ public final class DietPages {
     return portion == null ? NOTHING : mass.digits(portion.kg());
   }
 
-  static List<Need> needs(HorseAdvice horse) {
+  /**
+   * The nutrients as rows.
+   *
+   * @param open only those that are not plainly met; {@link #met} has the others
+   */
+  static List<Need> needs(HorseAdvice horse, boolean open) {
     DietSummary after = horse.after();
     if (after == null || horse.vetFirst()) {
       return List.of();
     }
-    return after.lines().stream().map(line -> need(line, horse.before())).toList();
+    return after.lines().stream()
+        .filter(line -> !(open && line.status().equals(MEETS)))
+        .map(line -> need(line, horse.before()))
+        .toList();
+  }
+
+  /** The nutrients that are met and under any ceiling, in words; empty where none is. */
+  static String met(HorseAdvice horse) {
+    DietSummary after = horse.after();
+    if (after == null || horse.vetFirst()) {
+      return "";
+    }
+    List<String> met =
+        after.lines().stream()
+            .filter(line -> line.status().equals(MEETS))
+            .map(DietPages::met)
+            .toList();
+    return met.isEmpty()
+        ? ""
+        : "Met a day, and under any ceiling; their ranges and what they were before stand in"
+            + " diets.csv: "
+            + String.join("; ", met)
+            + ".";
+  }
+
+  private static String met(DietLine line) {
+    String unit = Words.of("unit", line.unit());
+    String supply =
+        Words.of("nutrient", line.nutrient())
+            + " "
+            + (Shown.number(line.supply()) + " " + unit).strip();
+    Double percent = line.percentOfRequirement();
+    if (line.requirement() == null) {
+      return supply;
+    }
+    return supply
+        + " of "
+        + Shown.number(line.requirement())
+        + (percent == null ? "" : " (" + Shown.share(percent, 100) + ")");
+  }
+
+  /** Most forage passes the extrapolated ceiling of potassium: that is no reason for a status. */
+  private static String ceiling(DietLine line) {
+    Double most = line.maxTolerable();
+    if (most == null) {
+      return NOTHING;
+    }
+    boolean passed = line.supply() != null && line.supply() > most;
+    boolean alarms = line.status().equals("above-ceiling");
+    return Shown.number(most) + (passed && !alarms ? " (passed, no alarm)" : "");
   }
 
   private static Need need(DietLine line, @Nullable DietSummary before) {
@@ -226,7 +295,7 @@ public final class DietPages {
         Shown.number(line.supply()),
         line.requirement() == null ? NOTHING : Shown.number(line.requirement()),
         percent == null ? NOTHING : Shown.share(percent, 100),
-        line.maxTolerable() == null ? NOTHING : Shown.number(line.maxTolerable()),
+        ceiling(line),
         Words.of("status", line.status()),
         Words.of("origin", line.origin()),
         NeedBar.of(line));

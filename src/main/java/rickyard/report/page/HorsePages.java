@@ -2,6 +2,7 @@ package rickyard.report.page;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.advice.DietSummary;
@@ -20,7 +21,24 @@ import rickyard.report.view.MorningView;
 /** The horses, by how soon a person must hear of them; each with its diet before and after. */
 public final class HorsePages {
   /** The horses of one priority. */
-  public record Level(String code, String heading, boolean urgent, List<Entry> horses) {}
+  public record Level(
+      String code,
+      String heading,
+      boolean urgent,
+      List<Entry> horses,
+      List<Brief> brief,
+      String elsewhere) {}
+
+  /** One horse of very many of which there is nothing to say: a line. */
+  public record Brief(
+      String anchor,
+      String horse,
+      String client,
+      String verdict,
+      String groups,
+      String chance,
+      String find,
+      String sheet) {}
 
   /** One horse. */
   public record Entry(
@@ -41,58 +59,129 @@ public final class HorsePages {
       List<Blocks.Block> limits,
       List<DietPages.Portion> portions,
       List<DietPages.Need> needs,
+      String needsElsewhere,
       List<String> notes,
       List<ProposalPages.Entry> proposals,
+      String moreProposals,
       TripPages.@Nullable Trip trip,
-      String chance) {}
+      String chance,
+      String find,
+      String sheet,
+      String letter) {}
 
   private HorsePages() {}
 
   static List<Level> of(MorningView view, Anchors anchors) {
-    Mass mass = Mass.named(view.units());
     List<Level> levels = new ArrayList<>();
     for (Priority priority : Priority.values()) {
-      List<Entry> horses =
+      List<HorseAdvice> horses =
           view.horses().stream()
               .filter(horse -> horse.priority() == priority)
-              .map(horse -> entry(view, horse, anchors, mass))
+              .sorted(Comparator.comparing(horse -> !horse.vetFirst()))
               .toList();
       if (!horses.isEmpty()) {
-        boolean urgent = priority == Priority.CALL_NOW || priority == Priority.CALL_TODAY;
-        String heading = Words.of("priority", priority.code()) + " (" + horses.size() + ")";
-        levels.add(new Level(priority.code(), heading, urgent, horses));
+        levels.add(level(view, priority, horses, anchors));
       }
     }
     return levels;
   }
 
+  /** Whatever the figures say: the closed line must not read as if all were well. */
+  private static final String VET_FIRST =
+      "VET FIRST: acute laminitis on record, no veterinary plan; ";
+
+  /** Whether the office has more horses than a page can show all of in full. */
+  static boolean areMany(MorningView view) {
+    return view.horses().size() > Listed.MOST;
+  }
+
+  /**
+   * All of a level in full, but of very many those with nothing to say: as many of them as there is
+   * room for beside the others, which never give way; nor does one that needs the vet first.
+   */
+  private static Level level(
+      MorningView view, Priority priority, List<HorseAdvice> horses, Anchors anchors) {
+    long others = view.horses().stream().filter(horse -> horse.priority() != Priority.NONE).count();
+    long vetFirst = horses.stream().filter(HorseAdvice::vetFirst).count();
+    int room = (int) Math.max(vetFirst, Listed.MOST - others);
+    int whole = priority == Priority.NONE ? Math.min(room, horses.size()) : horses.size();
+    Mass mass = Mass.named(view.units());
+    boolean urgent = priority == Priority.CALL_NOW || priority == Priority.CALL_TODAY;
+    return new Level(
+        priority.code(),
+        Words.of("priority", priority.code()) + " (" + horses.size() + ")",
+        urgent,
+        horses.stream().limit(whole).map(horse -> entry(view, horse, anchors, mass)).toList(),
+        horses.stream().skip(whole).map(horse -> brief(view, horse, anchors)).toList(),
+        elsewhere(horses.size() - whole));
+  }
+
+  private static String elsewhere(int brief) {
+    return brief == 0
+        ? ""
+        : Shown.count(brief, "horse has", "horses have")
+            + " one line each here. Their diets stand in horses.csv and diets.csv; 'about OFFICE"
+            + " NAME' prints all that is known of one of them.";
+  }
+
+  private static Brief brief(MorningView view, HorseAdvice horse, Anchors anchors) {
+    return new Brief(
+        anchors.horse(horse.horse()),
+        Names.horse(view, horse.horse()),
+        Names.client(view, horse.client()),
+        verdict(horse),
+        groups(horse),
+        chance(horse.after()),
+        FindWords.horse(horse),
+        view.papers().sheets().getOrDefault(horse.horse(), ""));
+  }
+
+  private static String verdict(HorseAdvice horse) {
+    DietSummary diet = horse.after();
+    return (horse.vetFirst() ? VET_FIRST : "")
+        + Words.of("verdict", diet == null ? "cannot-judge" : diet.verdict());
+  }
+
+  private static String groups(HorseAdvice horse) {
+    return horse.groups().isEmpty() ? "none" : Words.all("group", horse.groups());
+  }
+
   private static Entry entry(MorningView view, HorseAdvice horse, Anchors anchors, Mass mass) {
     String name = Names.horse(view, horse.horse());
     DietSummary after = horse.after();
+    boolean isCut = areMany(view) && horse.priority() == Priority.STANDING;
+    int most = areMany(view) ? ProposalPages.FIRST : Integer.MAX_VALUE;
     return new Entry(
         anchors.horse(horse.horse()),
         name,
         Names.client(view, horse.client()),
-        Words.of("verdict", after == null ? "cannot-judge" : after.verdict()),
+        verdict(horse),
         standing(after),
         facts(view.horseFacts().get(horse.horse()), mass, horse.vetFirst()),
-        horse.groups().isEmpty() ? "none" : Words.all("group", horse.groups()),
-        Plain.sentence(horse.reason()),
+        groups(horse),
+        Plain.sentence(Changes.reason(view, horse)),
         Plain.sentence(horse.say()),
         horse.vetFirst(),
         horse.problems().stream().map(Plain::sentence).toList(),
         horse.questions().stream().map(HorsePages::question).toList(),
-        horse.changes().stream().map(Plain::sentence).toList(),
+        Changes.ofHorse(view, horse).stream().map(Plain::sentence).toList(),
         DietPages.compared(horse, mass),
-        DietPages.limits(horse, name, anchors),
-        DietPages.portions(horse, mass),
-        DietPages.needs(horse),
+        Blocks.drawn(DietPages.limits(horse, name, anchors), areMany(view) ? 1 : Integer.MAX_VALUE),
+        DietPages.portions(horse, mass, anchors),
+        isCut ? List.of() : DietPages.needs(horse, areMany(view)),
+        isCut
+            ? "The nutrients of a horse that was told before stand in diets.csv."
+            : areMany(view) ? DietPages.met(horse) : "",
         after == null
             ? List.of()
             : after.notes().stream().map(n -> Plain.sentence(n.words())).toList(),
-        ProposalPages.of(horse, mass),
+        ProposalPages.of(horse, mass, most, anchors),
+        ProposalPages.more(horse, most),
         TripPages.of(horse, mass).orElse(null),
-        chance(after));
+        chance(after),
+        FindWords.horse(horse),
+        view.papers().sheets().getOrDefault(horse.horse(), ""),
+        view.papers().letters().getOrDefault(horse.client(), ""));
   }
 
   private static String question(HorseQuestion open) {
@@ -122,7 +211,7 @@ public final class HorsePages {
     String value =
         Words.of("quantity", worst.quantity())
             + " "
-            + Shown.withUncertainty(worst.value(), worst.u())
+            + Shown.figure(worst.verdict(), worst.value(), worst.high(), worst.u())
             + ", limit "
             + Shown.number(Double.valueOf(worst.limit()))
             + " "

@@ -101,7 +101,7 @@ final class LimitPicture {
             ? words
             : words.substring(0, words.offsetByCodePoints(0, LONGEST_LABEL - 1)) + "…";
     boolean fits = x + 4 + GLYPH * cut.codePointCount(0, cut.length()) <= WIDTH;
-    svg.text("label", fits ? x + 4 : x - 4, y, fits ? "start" : "end", cut);
+    svg.text(fits ? "label" : "label ends", fits ? x + 4 : x - 4, y, cut);
   }
 
   private static void scale(Svg svg, double end, double axis) {
@@ -110,7 +110,9 @@ final class LimitPicture {
     for (int i = 0; i * step <= end * (1 + 1e-9); i++) {
       double x = x(i * step, end);
       svg.line("axis", x, axis, x, axis + 4);
-      svg.text("tick", x, axis + 16, "middle", Shown.number(i * step));
+    }
+    for (int i = 0; i * step <= end * (1 + 1e-9); i++) {
+      svg.text("tick", x(i * step, end), axis + 16, Shown.number(i * step));
     }
   }
 

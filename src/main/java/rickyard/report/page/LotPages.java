@@ -25,10 +25,6 @@ public final class LotPages {
   /** Why one limit reads as it does. */
   public record Reason(String limit, String reason, String weight) {}
 
-  /** One figure with the place that it was read from. */
-  public record Figure(
-      String analyte, String value, String printed, String place, String origin, String state) {}
-
   /** One lot. */
   public record Entry(
       String anchor,
@@ -42,11 +38,22 @@ public final class LotPages {
       List<Blocks.Block> deciding,
       List<Reason> reasons,
       List<Blocks.Block> others,
-      List<Figure> figures,
+      List<LotFigures.Figure> figures,
       List<String> notes,
       List<String> accounts,
       String nsc,
-      String stock) {}
+      String stock,
+      String find) {}
+
+  /** One lot of very many: a line. */
+  public record Brief(
+      String anchor,
+      String lot,
+      String about,
+      String suits,
+      String notFor,
+      String undecided,
+      String find) {}
 
   private LotPages() {}
 
@@ -63,6 +70,40 @@ public final class LotPages {
     return view.lots().stream().filter(lot -> chosen.contains(lot.lot())).toList();
   }
 
+  /** The lots beyond those shown that somebody holds or is fed: a line each. */
+  static List<LotRow> rest(MorningView view, List<LotRow> shown) {
+    if (shown.size() == view.lots().size()) {
+      return List.of();
+    }
+    Set<String> whole = shown.stream().map(LotRow::lot).collect(Collectors.toSet());
+    FindWords words = new FindWords(view);
+    return view.lots().stream()
+        .filter(lot -> !whole.contains(lot.lot()))
+        .filter(lot -> !lot.holder().isBlank() || words.isFed(lot.lot()))
+        .toList();
+  }
+
+  static List<Brief> brief(MorningView view, List<LotRow> rest, Anchors anchors) {
+    FindWords words = new FindWords(view);
+    return rest.stream()
+        .map(
+            lot ->
+                new Brief(
+                    anchors.lot(lot.lot()),
+                    Harmless.line(lot.lot()),
+                    lot.holder().isBlank() ? "" : "held by " + Names.client(view, lot.holder()),
+                    Words.all("group", lot.suits()),
+                    Words.all("group", lot.notFor()),
+                    Words.all("group", lot.undecided()),
+                    words.lot(lot.lot())))
+        .toList();
+  }
+
+  /** Whether there are more lots than a page can show all of in full. */
+  static boolean areMany(MorningView view) {
+    return view.lots().size() > Listed.MOST;
+  }
+
   static Listed<Entry> of(MorningView view, List<LotRow> shown, Anchors anchors) {
     Map<String, List<AnalysisRow>> byLot = new TreeMap<>();
     shown.forEach(lot -> byLot.put(lot.lot(), new ArrayList<>()));
@@ -72,21 +113,21 @@ public final class LotPages {
         rows.add(row);
       }
     }
-    Mass mass = Mass.named(view.units());
+    FindWords words = new FindWords(view);
     List<Entry> entries = new ArrayList<>();
     for (LotRow lot : shown) {
       List<AnalysisRow> rows = byLot.getOrDefault(lot.lot(), List.of());
-      entries.add(entry(view, lot, rows, anchors, mass));
+      entries.add(entry(view, lot, rows, anchors, words.lot(lot.lot())));
     }
     return Listed.of(entries, view.lots().size(), "lots.csv, verdicts.csv and analyses.csv");
   }
 
   private static Entry entry(
-      MorningView view, LotRow lot, List<AnalysisRow> rows, Anchors anchors, Mass mass) {
+      MorningView view, LotRow lot, List<AnalysisRow> rows, Anchors anchors, String find) {
     return new Entry(
         anchors.lot(lot.lot()),
         Harmless.line(lot.lot()),
-        about(view, lot, mass),
+        about(view, lot, Mass.named(view.units())),
         Words.all("group", lot.suits()),
         Words.all("group", lot.notFor()),
         Words.all("group", lot.undecided()),
@@ -94,12 +135,13 @@ public final class LotPages {
         String.join("; ", lot.assumptions().stream().map(Plain::line).toList()),
         blocks(lot, true, anchors),
         lot.verdicts().stream().filter(LotPages::decides).map(LotPages::reason).toList(),
-        blocks(lot, false, anchors),
-        rows.stream().map(LotPages::figure).toList(),
+        Blocks.drawn(blocks(lot, false, anchors), areMany(view) ? 0 : Integer.MAX_VALUE),
+        LotFigures.of(rows),
         lot.notes().stream().map(Plain::line).toList(),
         lot.accounts().stream().map(Plain::line).toList(),
         plain(lot.nscWsc()),
-        plain(lot.stockKg()));
+        plain(lot.stockKg()),
+        find);
   }
 
   /** For sorting: a number as programs read it, empty where there is none. */
@@ -173,36 +215,5 @@ public final class LotPages {
             + risk
             + ", weight: "
             + Words.of("severity", row.severity()));
-  }
-
-  private static Figure figure(AnalysisRow row) {
-    String unit = row.unit() + " " + Words.of("basis", row.basis());
-    return new Figure(
-        Words.of("nutrient", row.analyte()),
-        Shown.withUncertainty(row.value(), row.u()) + " " + Harmless.line(unit),
-        Harmless.line(row.raw() + " " + row.rawUnit() + " " + row.rawBasis()),
-        place(row),
-        Words.of("origin", row.origin()),
-        Plain.line(row.state()));
-  }
-
-  private static String place(AnalysisRow row) {
-    if (row.file().isBlank()) {
-      return "";
-    }
-    StringBuilder place = new StringBuilder(Harmless.line(row.file()));
-    if (!row.part().isBlank()) {
-      place.append(", ").append(Harmless.line(row.part()));
-    }
-    if (row.page() > 0) {
-      place.append(", page ").append(row.page());
-    }
-    if (row.row() > 0) {
-      place.append(", row ").append(row.row());
-    }
-    if (!row.column().isBlank()) {
-      place.append(", column ").append(Harmless.line(row.column()));
-    }
-    return place.toString();
   }
 }

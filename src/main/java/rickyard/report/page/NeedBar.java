@@ -25,11 +25,11 @@ final class NeedBar {
       return "";
     }
     double whole = whole(floor, ceiling);
-    Svg svg = Svg.silent(WIDTH, HEIGHT);
+    Svg svg = Svg.sized("need");
     svg.box("fill", 0, 4, x(supply, whole), 8);
     interval(svg, line, whole);
     if (supply > whole) {
-      svg.text("tick", WIDTH, MIDDLE + 4, "end", "›");
+      svg.text("ends", WIDTH, MIDDLE + 4, "›");
     }
     if (floor != null) {
       svg.line("floor", x(floor, whole), 0, x(floor, whole), HEIGHT);

@@ -74,7 +74,7 @@ public final class Pending {
     return new Waiting(
         anchors.horse(horse.horse()),
         Names.horse(view, horse.horse()),
-        Plain.sentence(horse.reason()));
+        Plain.sentence(Changes.reason(view, horse)));
   }
 
   /** Lots with a limit that could not be judged, with the first reason of each group. */

@@ -22,11 +22,21 @@ import rickyard.report.text.Words;
 
 /** What could put a diet right, best first, with the days of the change. */
 public final class ProposalPages {
+  /** Proposals shown with their tables where there are very many horses. */
+  static final int FIRST = 3;
+
   private static final String NOTHING = "–";
 
   /** An item now and then. */
   public record Item(
-      String item, String role, String now, String then, String units, String cost, String days) {}
+      String item,
+      String anchor,
+      String role,
+      String now,
+      String then,
+      String units,
+      String cost,
+      String days) {}
 
   /** A day of the changeover: one amount for each item. */
   public record Day(String day, List<String> amounts) {}
@@ -44,22 +54,40 @@ public final class ProposalPages {
 
   private ProposalPages() {}
 
-  static List<Entry> of(HorseAdvice horse, Mass mass) {
-    return horse.proposals().stream().map(proposal -> entry(horse, proposal, mass)).toList();
+  static List<Entry> of(HorseAdvice horse, Mass mass, int most, Anchors anchors) {
+    return horse.proposals().stream()
+        .limit(most)
+        .map(proposal -> entry(horse, proposal, mass, anchors))
+        .toList();
   }
 
-  private static Entry entry(HorseAdvice horse, Proposal proposal, Mass mass) {
+  /** What was left out after so many, and where it stands; empty where nothing was. */
+  static String more(HorseAdvice horse, int most) {
+    List<String> left = horse.proposals().stream().skip(most).map(ProposalPages::heading).toList();
+    return left.isEmpty()
+        ? ""
+        : Shown.count(left.size(), "more proposal stands", "more proposals stand")
+            + " in remedies.csv and changeover.csv: "
+            + String.join("; ", left)
+            + ".";
+  }
+
+  private static String heading(Proposal proposal) {
+    return proposal.rank() + ". " + Words.of("kind", proposal.kind());
+  }
+
+  private static Entry entry(HorseAdvice horse, Proposal proposal, Mass mass, Anchors anchors) {
     List<ChangeoverLine> lines =
         horse.changeovers().stream().filter(line -> line.rank() == proposal.rank()).toList();
     Set<String> items = new LinkedHashSet<>();
     lines.forEach(line -> items.add(line.item()));
     return new Entry(
-        proposal.rank() + ". " + Words.of("kind", proposal.kind()),
+        heading(proposal),
         enough(proposal),
         Plain.sentence(proposal.why()),
         after(proposal.diet()),
         cost(proposal),
-        proposal.items().stream().map(item -> item(item, mass)).toList(),
+        proposal.items().stream().map(item -> item(item, mass, anchors)).toList(),
         items.stream().map(item -> name(proposal, item)).toList(),
         days(lines, items, mass));
   }
@@ -124,9 +152,10 @@ public final class ProposalPages {
     return cost == null ? 0 : cost;
   }
 
-  private static Item item(ProposalItem item, Mass mass) {
+  private static Item item(ProposalItem item, Mass mass, Anchors anchors) {
     return new Item(
         name(item),
+        anchors.findLot(item.item()),
         Harmless.line(item.role()).replace('-', ' '),
         mass.digits(item.nowKg()),
         mass.digits(item.thenKg()),
@@ -135,7 +164,7 @@ public final class ProposalPages {
         item.daysOfStock() == null ? NOTHING : Shown.number(item.daysOfStock()));
   }
 
-  private static String name(ProposalItem item) {
+  static String name(ProposalItem item) {
     String id = Harmless.line(item.item());
     String name = Harmless.line(item.name());
     String batch = item.batch().isBlank() ? "" : ", batch " + Harmless.line(item.batch());

@@ -8,7 +8,6 @@ import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Priority;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
-import rickyard.report.text.Plain;
 import rickyard.report.text.Shown;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
@@ -30,12 +29,17 @@ public record Summary(
     Listed<Pending.Question> questions,
     List<Pending.Waiting> horsesWaiting,
     Listed<Pending.Waiting> lotsWaiting,
+    String comparison,
     Listed<String> changes,
-    List<Changes.OfHorse> horseChanges,
+    Listed<Changes.OfHorse> horseChanges,
     List<Changes.Recall> recalls,
     Listed<Changes.Due> due,
     Listed<LotPages.Entry> lots,
+    List<LotPages.Brief> lotsInBrief,
+    String lotsCut,
     List<String> lotCautions,
+    String before,
+    String horsesCut,
     List<HorsePages.Level> levels,
     Season season,
     OverTimePages overTime,
@@ -57,7 +61,8 @@ public record Summary(
   /** Everything that a page of this morning shows. */
   public static Summary of(MorningView view, List<String> cautions) {
     List<LotRow> lots = LotPages.shown(view);
-    Anchors anchors = new Anchors(view, lots);
+    List<LotRow> rest = LotPages.rest(view, lots);
+    Anchors anchors = new Anchors(view, lots, rest);
     return new Summary(
         DAY.format(view.asOf()),
         view.asOf().toString(),
@@ -73,12 +78,23 @@ public record Summary(
         Pending.questions(view),
         Pending.horses(view, anchors),
         Pending.lots(view, anchors),
-        Listed.first(view.changes(), Plain::line, "summary.json"),
+        Changes.comparison(view),
+        Amended.of(view),
         Changes.ofHorses(view, anchors),
         Changes.recalls(view),
         Changes.due(view),
         LotPages.of(view, lots, anchors),
+        LotPages.brief(view, rest, anchors),
+        LotPages.areMany(view)
+            ? "Of so many lots only limits that decide have pictures; the figures stand beside all."
+            : "",
         lines(view.lotCautions()),
+        Changes.before(view),
+        HorsePages.areMany(view)
+            ? "Of so many horses a picture is drawn for the first limit only, nutrients that are met"
+                + " stand in words, and the first three proposals have their tables; what is left"
+                + " out is named in its place."
+            : "",
         HorsePages.of(view, anchors),
         Season.of(view),
         OverTimePages.of(view),

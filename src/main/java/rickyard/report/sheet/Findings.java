@@ -145,9 +145,16 @@ final class Findings {
     LimitLine worst = worst();
     return worst == null
         ? voice.say("meaning.no-limit")
-        : meaning(
-            worst,
-            course == Course.HOLD && worst.subject().equals("diet") ? "coming" : worst.subject());
+        : meaning(worst, worst.subject().equals("diet") ? ration(course) : worst.subject());
+  }
+
+  /** Which ration the finding is of, where the sheet gives another one. */
+  private static String ration(Course course) {
+    return switch (course) {
+      case HOLD -> "coming";
+      case CHANGE -> "present";
+      default -> "diet";
+    };
   }
 
   /** What the changed ration comes to; empty where none is told. */
@@ -163,7 +170,7 @@ final class Findings {
                 voice
                     .texts()
                     .say(
-                        "meaning.then",
+                        line.verdict().equals("clears") ? "meaning.then-clears" : "meaning.then",
                         "quantity",
                         voice.texts().word("quantity", line.quantity()),
                         "value",

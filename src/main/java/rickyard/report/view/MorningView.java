@@ -30,6 +30,8 @@ import rickyard.core.advice.HorseAdvice;
  * @param firstMorning whether the ledger was empty before
  * @param season the lots and tests of all mornings taken together
  * @param lotCautions what no figure tells of lots, said once for all of them
+ * @param amendments what the reports that are new this morning replaced
+ * @param papers the sheets and letters made with the page
  */
 public record MorningView(
     LocalDate asOf,
@@ -51,7 +53,9 @@ public record MorningView(
     Counts counts,
     boolean firstMorning,
     SeasonView season,
-    List<String> lotCautions) {
+    List<String> lotCautions,
+    List<AmendmentRow> amendments,
+    PaperLinks papers) {
 
   public MorningView {
     outcomes = List.copyOf(outcomes);
@@ -66,6 +70,7 @@ public record MorningView(
     warnings = List.copyOf(warnings);
     tables = List.copyOf(tables);
     lotCautions = List.copyOf(lotCautions);
+    amendments = List.copyOf(amendments);
     horseFacts = Collections.unmodifiableSortedMap(new TreeMap<>(horseFacts));
     clientFacts = Collections.unmodifiableSortedMap(new TreeMap<>(clientFacts));
   }
@@ -110,20 +115,42 @@ public record MorningView(
         counts,
         firstMorning,
         SeasonView.none(),
-        List.of());
+        List.of(),
+        List.of(),
+        PaperLinks.none());
   }
 
   /** The same morning with its lots and tests taken together. */
   public MorningView withSeason(SeasonView season) {
-    return with(counts, season, lotCautions);
+    return with(horses, counts, season, amendments, papers);
   }
 
   /** The same morning with a number of letters counted. */
   public MorningView withLetters(int letters) {
-    return with(counts.withLetters(letters), season, lotCautions);
+    return with(horses, counts.withLetters(letters), season, amendments, papers);
   }
 
-  private MorningView with(Counts counts, SeasonView season, List<String> cautions) {
+  /** The same morning with other advice. */
+  public MorningView withHorses(List<HorseAdvice> horses) {
+    return with(horses, counts, season, amendments, papers);
+  }
+
+  /** The same morning with what its new reports replaced. */
+  public MorningView withAmendments(List<AmendmentRow> amendments) {
+    return with(horses, counts, season, amendments, papers);
+  }
+
+  /** The same morning with the papers made beside its page. */
+  public MorningView withPapers(PaperLinks papers) {
+    return with(horses, counts, season, amendments, papers);
+  }
+
+  private MorningView with(
+      List<HorseAdvice> horses,
+      Counts counts,
+      SeasonView season,
+      List<AmendmentRow> amendments,
+      PaperLinks papers) {
     return new MorningView(
         asOf,
         units,
@@ -144,6 +171,8 @@ public record MorningView(
         counts,
         firstMorning,
         season,
-        cautions);
+        lotCautions,
+        amendments,
+        papers);
   }
 }

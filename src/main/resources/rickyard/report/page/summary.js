@@ -16,8 +16,10 @@
   var all = list("[data-entry]");
   var texts = all.map(function (entry) {
     var head = entry.querySelector("[data-head]");
-    return (head ? head : entry).textContent.toLowerCase();
+    return ((head ? head : entry).textContent + " " + (entry.dataset.find || "")).toLowerCase();
   });
+  function isLine(entry) { return entry.dataset.entry === "line"; }
+  var whole = all.filter(function (entry) { return !isLine(entry); }).length;
   var levels = {
     "call-now": "call now", "call-today": "call today", "ask": "waiting for an answer",
     "note": "note, no call", "standing": "told before", "none": "nothing to say"
@@ -46,20 +48,122 @@
     option.textContent = choice;
     only.appendChild(option);
   });
-  function filter() {
-    var wanted = box.value.trim().toLowerCase();
-    var kind = only.value;
-    var shown = 0;
-    all.forEach(function (entry, i) {
-      var hit = texts[i].indexOf(wanted) !== -1 && (kind === "" || kinds[i].indexOf(kind) !== -1);
-      if (hit) { entry.classList.remove("away"); } else { entry.classList.add("away"); }
-      shown += hit ? 1 : 0;
+  function set(element, name, on) {
+    if (on) { element.classList.add(name); } else { element.classList.remove(name); }
+  }
+  function entriesIn(element) {
+    return (element.matches("[data-entry]") ? [element] : []).concat(list("[data-entry]", element));
+  }
+  function isShown(entry) { return !entry.classList.contains("away"); }
+
+  /* A section without a hit keeps its heading and says why; a part without one is hidden. */
+  var sections = list("main > section").map(function (section) {
+    var note = document.createElement("p");
+    note.className = "small soft search-note";
+    note.hidden = true;
+    var heading = section.querySelector("h2");
+    heading.parentNode.insertBefore(note, heading.nextSibling);
+    var groups = [];
+    var searched = false;
+    Array.prototype.slice.call(section.children).forEach(function (child) {
+      if (child === heading || child === note) { return; }
+      if (child.tagName === "H3" || groups.length === 0) {
+        groups.push({ headed: child.tagName === "H3", parts: [] });
+      }
+      var own = entriesIn(child);
+      searched = searched || own.length > 0;
+      groups[groups.length - 1].parts.push({
+        element: child, entries: own, always: child.classList.contains("told-rows")
+      });
     });
-    var quiet = wanted === "" && kind === "";
-    found.textContent = quiet ? "" : shown + " of " + all.length + " entries";
+    note.textContent = searched ? "Nothing here: hidden by the search."
+      : "Not searched: hidden by the search.";
+    return { note: note, groups: groups };
+  });
+  function thin(quiet) {
+    sections.forEach(function (section) {
+      var any = quiet;
+      section.groups.forEach(function (group) {
+        group.left = quiet || group.parts.some(function (p) { return p.entries.some(isShown); });
+        any = any || group.left;
+      });
+      section.note.hidden = any;
+      section.groups.forEach(function (group) {
+        group.parts.forEach(function (p) {
+          var keep = any && (group.left || !group.headed || p.always);
+          var empty = !quiet && p.entries.length > 0 && !p.entries.some(isShown);
+          set(p.element, "left-out", !keep || empty);
+        });
+      });
+    });
+  }
+
+  var hits = [];
+  var at = -1;
+  var target = null;
+  var last = "\n";
+  function filter() {
+    var wanted = box.value.toLowerCase().split(/\s+/).filter(function (w) { return w !== ""; });
+    var kind = only.value;
+    var quiet = wanted.length === 0 && kind === "";
+    var asked = wanted.join(" ") + "\n" + kind;
+    if (asked === last) { return; }
+    last = asked;
+    var lines = [];
+    hits = [];
+    at = -1;
+    all.forEach(function (entry, i) {
+      var hit = wanted.every(function (w) { return texts[i].indexOf(w) !== -1; })
+        && (kind === "" || kinds[i].indexOf(kind) !== -1);
+      set(entry, "away", !hit);
+      if (hit) { (isLine(entry) ? lines : hits).push(entry); }
+    });
+    thin(quiet);
+    found.textContent = quiet ? "" : hits.length + " of " + whole + " entries"
+      + (lines.length === 0 ? "" : lines.length === 1 ? ", 1 line in a list"
+        : ", " + lines.length + " lines in lists")
+      + (hits.length + lines.length === 0 ? ""
+        : "; Enter goes to the " + (hits.length + lines.length === 1 ? "hit" : "next"));
+    if (hits.length === 0) { hits = lines; }
+    if (quiet) { hits = []; }
+  }
+  function inOrder(a, b) {
+    return a.compareDocumentPosition(b) & Node.DOCUMENT_POSITION_FOLLOWING ? -1 : 1;
+  }
+  function next() {
+    if (hits.length === 0) { return; }
+    if (at === -1) { hits.sort(inOrder); }
+    at = (at + 1) % hits.length;
+    var hit = hits[at];
+    var head = hit.tagName === "DETAILS" ? hit.querySelector("summary") : null;
+    if (head && hits.length === 1) { hit.open = true; }
+    target = head || hit;
+    target.tabIndex = head ? 0 : -1;
+    target.focus();
+    target.scrollIntoView();
+    found.textContent = "Hit " + (at + 1) + " of " + hits.length
+      + (hits.length === 1 ? "" : "; Enter: the next" + (head ? ", space bar: opens it" : ""))
+      + "; Escape ends the search";
+  }
+  function clear() {
+    box.value = "";
+    only.value = "";
+    filter();
+    box.focus();
   }
   box.addEventListener("input", filter);
   only.addEventListener("change", filter);
+  document.addEventListener("keydown", function (event) {
+    var on = event.target;
+    if (on !== box && (target === null || on !== target)) { return; }
+    if (event.key === "Escape" || event.keyCode === 27) {
+      event.preventDefault();
+      clear();
+    } else if (event.key === "Enter" && (on === box || hits.length > 1)) {
+      event.preventDefault();
+      next();
+    }
+  });
 
   /* Sort: entries within their own list; what has no number stands last. */
   all.forEach(function (entry, i) { entry.dataset.place = String(i); });
@@ -92,14 +196,17 @@
     arrange(list("[data-entry=lot]"), "place", false);
     arrange(list("[data-entry=horse]"), "place", false);
     var wanted = this.value.split(":");
-    if (wanted[0] === "lot") {
-      arrange(list("[data-entry=lot]"), wanted[1], wanted[1] === "stock");
-    } else if (wanted[0] === "horse") {
-      Object.keys(levels).forEach(function (level) {
-        arrange(list("[data-entry=horse][data-level=" + level + "]"), wanted[1],
-          wanted[1] === "chance");
-      });
-    }
+    /* What stands in a line of its own stays among those lines. */
+    ["article", "details", "li"].forEach(function (tag) {
+      if (wanted[0] === "lot") {
+        arrange(list(tag + "[data-entry=lot]"), wanted[1], wanted[1] === "stock");
+      } else if (wanted[0] === "horse") {
+        Object.keys(levels).forEach(function (level) {
+          arrange(list(tag + "[data-entry=horse][data-level=" + level + "]"), wanted[1],
+            wanted[1] === "chance");
+        });
+      }
+    });
   });
 
   /* Tables: a heading sorts its column, again the other way round. */
@@ -142,12 +249,14 @@
   });
   byId("close-all").addEventListener("click", function () { openAll("details", false); });
   function reveal() {
-    var target = location.hash === "" ? null : byId(location.hash.slice(1));
-    if (target && target.tagName === "DETAILS") {
-      target.classList.remove("away");
-      target.open = true;
-      target.scrollIntoView();
+    var goal = location.hash === "" ? null : byId(location.hash.slice(1));
+    if (!goal || !goal.dataset.entry) { return; }
+    for (var up = goal; up && up.classList; up = up.parentNode) {
+      set(up, "away", false);
+      set(up, "left-out", false);
     }
+    if (goal.tagName === "DETAILS") { goal.open = true; }
+    goal.scrollIntoView();
   }
   window.addEventListener("hashchange", reveal);
 
@@ -174,6 +283,32 @@
       var d = item.dataset;
       var note = item.querySelector(".note").value;
       return [d.date, d.about, "told", d.verdict, "", by, note].map(cell).join(",");
+    });
+  }
+  /* Ticks and notes outlive a reload: kept in this browser, under this page's address alone. */
+  var drawer = "rickyard " + location.pathname + " ";
+  function keep(item) {
+    var ticked = item.querySelector("input[type=checkbox]").checked;
+    var note = item.querySelector(".note").value;
+    try {
+      if (ticked || note !== "") {
+        localStorage.setItem(drawer + item.dataset.about + " " + item.dataset.verdict,
+          (ticked ? "1" : "0") + note);
+      } else {
+        localStorage.removeItem(drawer + item.dataset.about + " " + item.dataset.verdict);
+      }
+    } catch (e) { /* a browser that keeps nothing keeps nothing */ }
+  }
+  function restore() {
+    list(".told").forEach(function (item) {
+      var was = null;
+      try {
+        was = localStorage.getItem(drawer + item.dataset.about + " " + item.dataset.verdict);
+      } catch (e) { return; }
+      if (was !== null) {
+        item.querySelector("input[type=checkbox]").checked = was.charAt(0) === "1";
+        item.querySelector(".note").value = was.slice(1);
+      }
     });
   }
   function say(words) { byId("told-status").textContent = words; }
@@ -215,10 +350,14 @@
     say("Saved as " + link.download + ". Add its rows to registers/decisions.csv.");
   }
   if (text) {
-    list(".told input").forEach(function (input) {
-      input.addEventListener("input", tell);
-      input.addEventListener("change", tell);
+    list(".told").forEach(function (item) {
+      list("input", item).forEach(function (input) {
+        ["input", "change"].forEach(function (kind) {
+          input.addEventListener(kind, function () { keep(item); tell(); });
+        });
+      });
     });
+    restore();
     byId("told-by").addEventListener("input", tell);
     byId("told-copy").addEventListener("click", copy);
     byId("told-save").addEventListener("click", save);
