@@ -141,7 +141,10 @@ class SharedBaleEndToEndTest {
                 + " ration of its own holds only for a horse that is fed apart"),
         notes(end, "moss", "shared-bale-for"));
     assertTrue(
-        details(end, "moss").get("say").asString().contains("Its shared bale holds 14.0 % of starch and sugar"),
+        details(end, "moss")
+            .get("say")
+            .asString()
+            .contains("Its shared bale holds 14.0 % of starch and sugar"),
         () -> details(end, "moss").get("say").asString());
     Map<String, String> remedy =
         SmallOffice.rows(end, "remedies.csv").stream()
