@@ -95,7 +95,7 @@ class DecisionRuleTest {
 
     assertEquals(
         "NSC (WSC + starch) 8.36 ± 1 % DM; limit 10 % DM, guard band 1.64 at 5 % risk;"
-            + " chance of being over, from this test alone, 5 %",
+            + " chance of being over, from this test alone, 5.1 %",
         verdict.reason());
   }
 

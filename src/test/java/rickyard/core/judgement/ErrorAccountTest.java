@@ -39,10 +39,10 @@ class ErrorAccountTest {
 
     assertEquals(
         List.of(
-            "NSC (ESC + starch): ± 0.8139 (k = 1) from laboratory 0.6708 (wet chemistry, grass,"
-                + " from memory), sampling 0.461 (2.06 between cores, assumed, 20 cores by the"
+            "NSC (ESC + starch): ± 0.81 (k = 1) from laboratory 0.67 (wet chemistry, grass,"
+                + " from memory), sampling 0.46 (2.06 between cores, assumed, 20 cores by the"
                 + " lots.csv), rounding and conversion 0; if the errors of its parts went together"
-                + " by r = 0.5, ± 0.9498 and no verdict changes"),
+                + " by r = 0.5, ± 0.95 and no verdict changes"),
         account(hay, Limits.of("nsc_esc", Bound.MAX, 10, "% DM", FIVE)));
   }
 
