@@ -38,7 +38,8 @@ final class VetFirst {
         List.of(),
         true,
         horse.affected(),
-        horse.questions());
+        horse.questions(),
+        null);
   }
 
   private static Proposal withheld(Proposal proposal) {

@@ -48,6 +48,8 @@ class AmendmentPageTest {
         "reported",
         "nir",
         "in-force",
+        "",
+        false,
         "");
   }
 
@@ -198,7 +200,7 @@ class AmendmentPageTest {
     assertEquals(2, html.split(words, -1).length - 1, "at the head of two sections");
     assertTrue(page.select("#changed ~ ul").text().contains("Bramble"), "what else changed stays");
 
-    Document later = PageText.page(html(SampleView.withHorses(sample, first.horses())));
+    Document later = PageText.page(html(sample.withHorses(first.horses())));
     assertTrue(
         later.select("details.horse").text().contains(words), "a new horse of a later morning");
   }
@@ -208,42 +210,8 @@ class AmendmentPageTest {
     for (HorseAdvice h : view.horses()) {
       List<String> changes = new ArrayList<>(h.changes());
       changes.add(0, typical);
-      horses.add(
-          new HorseAdvice(
-              h.horse(),
-              h.client(),
-              h.groups(),
-              h.priority(),
-              h.reason() + "; why: " + typical,
-              h.say(),
-              h.before(),
-              h.after(),
-              changes,
-              h.problems(),
-              h.proposals(),
-              h.changeovers(),
-              h.vetFirst(),
-              h.affected(),
-              h.questions()));
+      horses.add(Altered.changes(h, h.reason() + "; why: " + typical, changes));
     }
-    return new MorningView(
-        view.asOf(),
-        view.units(),
-        view.outcomes(),
-        view.analyses(),
-        view.lots(),
-        horses,
-        view.questions(),
-        view.followUps(),
-        view.recalls(),
-        view.changes(),
-        view.problems(),
-        view.warnings(),
-        view.decisionRule(),
-        view.tables(),
-        view.horseFacts(),
-        view.clientFacts(),
-        view.counts(),
-        true);
+    return Altered.first(view.withHorses(horses));
   }
 }

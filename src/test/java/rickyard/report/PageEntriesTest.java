@@ -88,8 +88,7 @@ class PageEntriesTest {
     MorningView view = SampleView.of(12, 6);
     // H1 is to be called about; its first proposal with amounts takes L1 in place of L2
     MorningView swapped =
-        SampleView.withHorses(
-            view, view.horses().stream().map(PageEntriesTest::withoutTheFirst).toList());
+        view.withHorses(view.horses().stream().map(PageEntriesTest::withoutTheFirst).toList());
     CoOpView coOp =
         new CoOpView(
             List.of(share("H1", "L3", "L1"), share("H2", "L1", "L2")),
@@ -109,21 +108,6 @@ class PageEntriesTest {
   }
 
   private static HorseAdvice withoutTheFirst(HorseAdvice h) {
-    return new HorseAdvice(
-        h.horse(),
-        h.client(),
-        h.groups(),
-        h.priority(),
-        h.reason(),
-        h.say(),
-        h.before(),
-        h.after(),
-        h.changes(),
-        h.problems(),
-        h.proposals().stream().skip(1).toList(),
-        h.changeovers(),
-        h.vetFirst(),
-        h.affected(),
-        h.questions());
+    return Altered.proposals(h, h.proposals().stream().skip(1).toList());
   }
 }

@@ -219,8 +219,9 @@ class PaperHostileInputTest {
                         List.of(),
                         h.vetFirst(),
                         h.affected(),
-                        h.questions()))
+                        h.questions(),
+                        null))
             .toList();
-    return SampleView.withHorses(view, horses);
+    return view.withHorses(horses);
   }
 }

@@ -212,7 +212,7 @@ class PaperTest {
     SortedMap<String, byte[]> quiet = new TreeMap<>();
     List<HorseAdvice> horses =
         view.horses().stream().filter(h -> h.priority() == Priority.NONE).toList();
-    quiet.putAll(Outputs.of(SampleView.withHorses(view, horses), ALL));
+    quiet.putAll(Outputs.of(view.withHorses(horses), ALL));
     assertTrue(
         quiet.keySet().stream().noneMatch(p -> p.endsWith(".eml")), quiet.keySet().toString());
   }

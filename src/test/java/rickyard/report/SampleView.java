@@ -45,6 +45,7 @@ import rickyard.report.view.HorseFacts;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.OutcomeRow;
+import rickyard.report.view.PaperLinks;
 import rickyard.report.view.QuestionRow;
 import rickyard.report.view.RecallRow;
 import rickyard.report.view.SeasonLot;
@@ -106,29 +107,6 @@ final class SampleView {
     return out.toByteArray();
   }
 
-  /** The same morning with other advice. */
-  static MorningView withHorses(MorningView view, List<HorseAdvice> horses) {
-    return new MorningView(
-        view.asOf(),
-        view.units(),
-        view.outcomes(),
-        view.analyses(),
-        view.lots(),
-        horses,
-        view.questions(),
-        view.followUps(),
-        view.recalls(),
-        view.changes(),
-        view.problems(),
-        view.warnings(),
-        view.decisionRule(),
-        view.tables(),
-        view.horseFacts(),
-        view.clientFacts(),
-        view.counts(),
-        view.firstMorning());
-  }
-
   /** A morning on which nothing came to an office that knows nothing. */
   static MorningView empty() {
     return new MorningView(
@@ -149,7 +127,11 @@ final class SampleView {
         new TreeMap<>(),
         new TreeMap<>(),
         new Counts(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0),
-        true);
+        true,
+        SeasonView.none(),
+        List.of(),
+        List.of(),
+        PaperLinks.none());
   }
 
   private MorningView view() {
@@ -176,43 +158,46 @@ final class SampleView {
     advice.sort(java.util.Comparator.comparing(HorseAdvice::priority));
     List<OutcomeRow> outcomes = outcomes();
     return new MorningView(
-            LocalDate.of(2026, 11, 24),
-            "kg",
-            outcomes,
-            analyses(),
-            lotRows(),
-            advice,
-            questions(),
-            followUps(),
-            List.of(
-                new RecallRow(
-                    lot(1),
-                    client(0),
-                    horse(0),
-                    "2026-11-02",
-                    "",
-                    text.apply("Do not open lot L2."),
-                    "2026-11-20")),
-            List.of(
-                text.apply(
-                    "Report 2211 for lot L2 was amended: WSC + starch 9.1 is now 11.9 % of dry"
-                        + " matter; what was said on 2026-11-17 is open again.")),
-            List.of(
-                text.apply(
-                    "horses.csv, row 9, column \"body_weight_kg\": expected a number above 0, found"
-                        + " \"?\"")),
-            List.of(text.apply("horses.csv, row 4: the weight is 14 months old.")),
+        LocalDate.of(2026, 11, 24),
+        "kg",
+        outcomes,
+        analyses(),
+        lotRows(),
+        advice,
+        questions(),
+        followUps(),
+        List.of(
+            new RecallRow(
+                lot(1),
+                client(0),
+                horse(0),
+                "2026-11-02",
+                "",
+                text.apply("Do not open lot L2."),
+                "2026-11-20")),
+        List.of(
             text.apply(
-                "P(over) = Φ((y − L)/u); guard band w = z(risk)·u; clears when y ≤ L − w, exceeds"
-                    + " when y ≥ L + w, in between it is borderline and not cleared."),
-            List.of(
-                new TableRowUsed("limits.csv", "1", "9f2c1a7be0d4" + "0".repeat(52), false),
-                new TableRowUsed("uncertainties.csv", "1", "0a1b2c3d4e5f" + "0".repeat(52), true)),
-            horseFacts,
-            clientFacts,
-            counts(outcomes),
-            false)
-        .withSeason(season());
+                "Report 2211 for lot L2 was amended: WSC + starch 9.1 is now 11.9 % of dry"
+                    + " matter; what was said on 2026-11-17 is open again.")),
+        List.of(
+            text.apply(
+                "horses.csv, row 9, column \"body_weight_kg\": expected a number above 0, found"
+                    + " \"?\"")),
+        List.of(text.apply("horses.csv, row 4: the weight is 14 months old.")),
+        text.apply(
+            "P(over) = Φ((y − L)/u); guard band w = z(risk)·u; clears when y ≤ L − w, exceeds"
+                + " when y ≥ L + w, in between it is borderline and not cleared."),
+        List.of(
+            new TableRowUsed("limits.csv", "1", "9f2c1a7be0d4" + "0".repeat(52), false),
+            new TableRowUsed("uncertainties.csv", "1", "0a1b2c3d4e5f" + "0".repeat(52), true)),
+        horseFacts,
+        clientFacts,
+        counts(outcomes),
+        false,
+        season(),
+        List.of(),
+        List.of(),
+        PaperLinks.none());
   }
 
   private SeasonView season() {
@@ -697,6 +682,8 @@ final class SampleView {
                 "reported",
                 "nir",
                 "in-force",
+                "",
+                false,
                 ""));
       }
       rows.add(
@@ -725,6 +712,8 @@ final class SampleView {
               "derived",
               "",
               "in-force",
+              "",
+              false,
               ""));
     }
     return rows;

@@ -49,26 +49,7 @@ class SummaryPageTest {
   @Test
   void countsThatDoNotAddUpAreSaidAloud() {
     MorningView view = SampleView.of(2, 2);
-    MorningView wrong =
-        new MorningView(
-            view.asOf(),
-            view.units(),
-            view.outcomes(),
-            view.analyses(),
-            view.lots(),
-            view.horses(),
-            view.questions(),
-            view.followUps(),
-            view.recalls(),
-            view.changes(),
-            view.problems(),
-            view.warnings(),
-            view.decisionRule(),
-            view.tables(),
-            view.horseFacts(),
-            view.clientFacts(),
-            new Counts(9, 2, 3, 1, 1, 0, 1, 1, 9, 2, 2, 0),
-            false);
+    MorningView wrong = Altered.counts(view, new Counts(9, 2, 3, 1, 1, 0, 1, 1, 9, 2, 2, 0));
     String alert = PageText.page(html(wrong)).select("[role=alert]").text();
     assertTrue(alert.contains("The outcomes add up to 7, but 9 files came."), alert);
     assertTrue(alert.contains("Counted as accepted: 3, but 1 are listed."), alert);
@@ -131,26 +112,7 @@ class SummaryPageTest {
   @Test
   void poundsAreShownWhereTheOfficeWantsThem() {
     MorningView view = SampleView.of(1, 2);
-    MorningView pounds =
-        new MorningView(
-            view.asOf(),
-            "lb",
-            view.outcomes(),
-            view.analyses(),
-            view.lots(),
-            view.horses(),
-            view.questions(),
-            view.followUps(),
-            view.recalls(),
-            view.changes(),
-            view.problems(),
-            view.warnings(),
-            view.decisionRule(),
-            view.tables(),
-            view.horseFacts(),
-            view.clientFacts(),
-            view.counts(),
-            view.firstMorning());
+    MorningView pounds = Altered.units(view, "lb");
     Document page = PageText.page(html(pounds));
     // 8.75 kg / 0.45359237 kg per lb = 19.29 lb
     assertTrue(page.select(".items").text().contains("19.29"));
@@ -280,7 +242,7 @@ class SummaryPageTest {
 
   @Test
   void proposalsAfterTheThirdAreNamedWhereThereAreVeryManyHorses() {
-    MorningView many = SampleView.withHorses(SampleView.of(301, 3), more(SampleView.of(301, 3)));
+    MorningView many = SampleView.of(301, 3).withHorses(more(SampleView.of(301, 3)));
     Document page = PageText.page(html(many));
     Element called = requireNonNull(page.selectFirst("details[data-level=call-now]:has(.items)"));
     assertEquals(3, called.select(".proposal").size());
@@ -288,7 +250,7 @@ class SummaryPageTest {
         called.text().contains("1 more proposal stands in remedies.csv and changeover.csv: 4. "),
         called.text());
 
-    MorningView few = SampleView.withHorses(SampleView.of(30, 3), more(SampleView.of(30, 3)));
+    MorningView few = SampleView.of(30, 3).withHorses(more(SampleView.of(30, 3)));
     assertEquals(
         4,
         requireNonNull(
@@ -307,22 +269,7 @@ class SummaryPageTest {
       Proposal last = proposals.get(proposals.size() - 1);
       proposals.add(new Proposal(4, "soak", false, last.why(), last.items(), last.diet()));
     }
-    return new HorseAdvice(
-        h.horse(),
-        h.client(),
-        h.groups(),
-        h.priority(),
-        h.reason(),
-        h.say(),
-        h.before(),
-        h.after(),
-        h.changes(),
-        h.problems(),
-        proposals,
-        h.changeovers(),
-        h.vetFirst(),
-        h.affected(),
-        h.questions());
+    return Altered.proposals(h, proposals);
   }
 
   private static String html(MorningView view) {

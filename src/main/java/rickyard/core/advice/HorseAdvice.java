@@ -58,42 +58,6 @@ public record HorseAdvice(
     questions = List.copyOf(questions);
   }
 
-  /** Advice without a trip. */
-  public HorseAdvice(
-      String horse,
-      String client,
-      List<String> groups,
-      Priority priority,
-      String reason,
-      String say,
-      @Nullable DietSummary before,
-      @Nullable DietSummary after,
-      List<String> changes,
-      List<String> problems,
-      List<Proposal> proposals,
-      List<ChangeoverLine> changeovers,
-      boolean vetFirst,
-      boolean affected,
-      List<HorseQuestion> questions) {
-    this(
-        horse,
-        client,
-        groups,
-        priority,
-        reason,
-        say,
-        before,
-        after,
-        changes,
-        problems,
-        proposals,
-        changeovers,
-        vetFirst,
-        affected,
-        questions,
-        null);
-  }
-
   /** The advice on a horse of which the registers do not say enough to judge anything. */
   public static HorseAdvice unjudged(String horse, String client, List<String> problems) {
     return new HorseAdvice(
@@ -111,6 +75,7 @@ public record HorseAdvice(
         List.of(),
         false,
         true,
-        List.of());
+        List.of(),
+        null);
   }
 }

@@ -190,7 +190,9 @@ final class FigureChanges {
         "derived",
         "calc",
         like.state(),
-        like.batch());
+        like.batch(),
+        false,
+        "");
   }
 
   private static double number(AnalysisRow row) {

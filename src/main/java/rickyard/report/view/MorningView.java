@@ -75,51 +75,6 @@ public record MorningView(
     clientFacts = Collections.unmodifiableSortedMap(new TreeMap<>(clientFacts));
   }
 
-  /** A morning whose lots nobody has taken together, without cautions said once for all. */
-  public MorningView(
-      LocalDate asOf,
-      String units,
-      List<OutcomeRow> outcomes,
-      List<AnalysisRow> analyses,
-      List<LotRow> lots,
-      List<HorseAdvice> horses,
-      List<QuestionRow> questions,
-      List<FollowUpRow> followUps,
-      List<RecallRow> recalls,
-      List<String> changes,
-      List<String> problems,
-      List<String> warnings,
-      String decisionRule,
-      List<TableRowUsed> tables,
-      SortedMap<String, HorseFacts> horseFacts,
-      SortedMap<String, ClientFacts> clientFacts,
-      Counts counts,
-      boolean firstMorning) {
-    this(
-        asOf,
-        units,
-        outcomes,
-        analyses,
-        lots,
-        horses,
-        questions,
-        followUps,
-        recalls,
-        changes,
-        problems,
-        warnings,
-        decisionRule,
-        tables,
-        horseFacts,
-        clientFacts,
-        counts,
-        firstMorning,
-        SeasonView.none(),
-        List.of(),
-        List.of(),
-        PaperLinks.none());
-  }
-
   /** The same morning with its lots and tests taken together. */
   public MorningView withSeason(SeasonView season) {
     return with(horses, counts, season, amendments, papers);

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import rickyard.report.season.SeasonSummary;
 import rickyard.report.view.Counts;
 import rickyard.report.view.MorningView;
+import rickyard.report.view.PaperLinks;
 import rickyard.report.view.SeasonLot;
 import rickyard.report.view.SeasonView;
 
@@ -83,24 +84,27 @@ class SeasonTest {
 
   private static MorningView view(SeasonLot... lots) {
     return new MorningView(
-            LocalDate.of(2026, 11, 24),
-            "kg",
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            "",
-            List.of(),
-            new TreeMap<>(),
-            new TreeMap<>(),
-            new Counts(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0),
-            false)
-        .withSeason(new SeasonView(List.of("NSC_WSC"), List.of(lots), Optional.empty()));
+        LocalDate.of(2026, 11, 24),
+        "kg",
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        "",
+        List.of(),
+        new TreeMap<>(),
+        new TreeMap<>(),
+        new Counts(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0),
+        false,
+        new SeasonView(List.of("NSC_WSC"), List.of(lots), Optional.empty()),
+        List.of(),
+        List.of(),
+        PaperLinks.none());
   }
 }

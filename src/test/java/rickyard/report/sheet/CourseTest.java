@@ -86,7 +86,8 @@ class CourseTest {
             List.of(),
             vetFirst,
             true,
-            List.of()));
+            List.of(),
+            null));
   }
 
   private static Proposal swap(boolean enough) {
