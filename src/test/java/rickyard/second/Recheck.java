@@ -80,6 +80,7 @@ final class Recheck {
     hazards(horse, then);
     intake(evaluated, mixture, then);
     tolerances(evaluated);
+    energy(horse, changed, evaluated);
     doses(horse, changed, then);
     boolean changesForage =
         !changed.kind().equals("hold")
@@ -181,6 +182,43 @@ final class Recheck {
     if (isReported && ratio.supply() < least * (1 - TIE)) {
       found.add("ratio Ca:P " + ratio.supply());
     }
+  }
+
+  /** Reported energy does not move the body condition the wrong way by more than counts as even. */
+  private void energy(Map<String, String> horse, Changed changed, Evaluated evaluated) {
+    List<Portioned> fed = new ArrayList<>();
+    for (Portioned p : changed.then()) {
+      if (changed.now(p) > 0) {
+        fed.add(new Portioned(p.food(), changed.now(p), 0, p.isBucket(), p.meals()));
+      }
+    }
+    Line now = new Evaluated(books, horse, day, new Mixture(books, fed)).lines().get("DE");
+    Line then = evaluated.lines().get("DE");
+    if (!isReported(now) || !isReported(then) || now.requirement().isEmpty()) {
+      return;
+    }
+    double need = now.requirement().getAsDouble();
+    double even = books.settingNumber("energy_even_pct") / 100 * need;
+    double score = Csv.number(horse.get("body_condition"));
+    boolean isThin = score <= books.settingNumber("condition_thin_at_most");
+    boolean isFat = score >= books.settingNumber("condition_fat_at_least");
+    boolean mayLose = isFat && (horse.get("vet_plan").equals("yes") || !isProtected(horse, evaluated));
+    if (!mayLose && then.supply() < Math.min(need, now.supply()) - even - 1e-5 * need) {
+      found.add("energy " + then.supply() + " of " + need + ", now " + now.supply());
+    }
+    if (!isThin && then.supply() > Math.max(need, now.supply()) + even + 1e-5 * need) {
+      found.add("energy " + then.supply() + " above " + need + ", now " + now.supply());
+    }
+  }
+
+  private static boolean isReported(Line line) {
+    return Double.isFinite(line.high()) && line.origin().equals(Num.REPORTED);
+  }
+
+  /** Donkeys, miniatures, pregnant, lactating and sick animals. */
+  private static boolean isProtected(Map<String, String> horse, Evaluated evaluated) {
+    return List.of("donkey", "miniature").contains(horse.get("type"))
+        || evaluated.rule().get("state").equals("protected");
   }
 
   private void doses(Map<String, String> horse, Changed changed, List<Portioned> then) {

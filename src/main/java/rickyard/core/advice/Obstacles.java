@@ -2,6 +2,7 @@ package rickyard.core.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -11,6 +12,7 @@ import rickyard.core.nutrition.Nutrient;
 import rickyard.core.nutrition.NutrientLine;
 import rickyard.core.nutrition.NutrientStatus;
 import rickyard.core.nutrition.Origin;
+import rickyard.core.remedy.EnergyBand;
 
 /** What stands against feeding a diet besides the limits, and what it falls short of. */
 final class Obstacles {
@@ -46,6 +48,26 @@ final class Obstacles {
       }
     }
     return found;
+  }
+
+  /** What the energy of a changed diet says against it; empty where it is not all reported. */
+  static Optional<Obstacle> ofEnergy(Diet diet, EnergyBand band) {
+    NutrientLine line = diet.line(Nutrient.DE);
+    double mcal = line.supply().best();
+    if (!SearchBounds.isReported(line) || band.holds(mcal)) {
+      return Optional.empty();
+    }
+    boolean isLess = mcal < band.leastMcal();
+    return Optional.of(
+        new Obstacle(
+            isLess ? "energy-less" : "energy-more",
+            String.format(
+                Locale.ROOT,
+                "%s energy than its condition allows (%.1f Mcal, %s %.1f)",
+                isLess ? "less" : "more",
+                mcal,
+                isLess ? "least" : "most",
+                isLess ? band.leastMcal() : band.mostMcal())));
   }
 
   static SortedMap<String, Double> shortfalls(Diet diet) {

@@ -17,6 +17,7 @@ import rickyard.core.quantity.Measured;
 import rickyard.core.remedy.Candidate;
 import rickyard.core.remedy.CandidateKind;
 import rickyard.core.remedy.Content;
+import rickyard.core.remedy.EnergyBand;
 import rickyard.core.remedy.Label;
 import rickyard.core.remedy.Stock;
 
@@ -118,6 +119,10 @@ final class Reach {
    */
   private SortedMap<String, Content> contents(Foodstuff food) {
     SortedMap<String, Content> contents = SearchLimits.ceilingContents(food);
+    food.find(Nutrient.DE.analyte())
+        .filter(v -> Origin.of(v.evidence()) == Origin.REPORTED)
+        .map(v -> new Content(v.best() * Nutrient.DE.perKg(), 0))
+        .ifPresent(energy -> contents.put(EnergyBand.QUANTITY, energy));
     for (Limit limit : limits) {
       if (limit.subject() == LimitSubject.LOT) {
         continue;

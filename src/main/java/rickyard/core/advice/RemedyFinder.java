@@ -20,6 +20,7 @@ import rickyard.core.remedy.ChangeoverRequest;
 import rickyard.core.remedy.CheckedDiet;
 import rickyard.core.remedy.CheckedLimit;
 import rickyard.core.remedy.HorseFacts;
+import rickyard.core.remedy.IntakeRange;
 import rickyard.core.remedy.Remedy;
 import rickyard.core.remedy.RemedyRequest;
 import rickyard.core.remedy.RemedySearch;
@@ -40,6 +41,7 @@ final class RemedyFinder {
   private final List<Portion> now;
   private final List<Portion> then;
   private final LotHazards hazards;
+  private final IntakeRange intake;
 
   RemedyFinder(
       Horse horse,
@@ -59,6 +61,7 @@ final class RemedyFinder {
     this.now = now;
     this.then = then;
     this.hazards = new LotHazards(context.lotVerdicts(), context.limits(), groups);
+    this.intake = bounds.intake(then, diet(then), diet(now));
   }
 
   /** Proposals and the days of their changeovers. */
@@ -118,7 +121,7 @@ final class RemedyFinder {
                 SearchLimits.ofTolerances(context.standards()).stream())
             .toList(),
         SearchLimits.ofMeal(groups, context.limits(), horse.bodyWeightKg()),
-        bounds.intake(then),
+        intake,
         SearchBounds.needs(requirements),
         context.units(),
         context.remedySettings(),
@@ -142,9 +145,13 @@ final class RemedyFinder {
     double leastCaP = context.standards().settings().number("ca_p_refuse_below");
     return new CheckedDiet(
         checked,
-        Stream.concat(
+        Stream.of(
                 Obstacles.of(diet, leastCaP).stream().map(Obstacles.Obstacle::words),
+                intake.energy().stream()
+                    .flatMap(band -> Obstacles.ofEnergy(diet, band).stream())
+                    .map(Obstacles.Obstacle::words),
                 hazards.notDiluted(portions).stream().map(RemedyFinder::hazard))
+            .flatMap(words -> words)
             .distinct()
             .toList(),
         Obstacles.shortfalls(diet));

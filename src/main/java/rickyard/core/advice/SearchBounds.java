@@ -2,13 +2,18 @@ package rickyard.core.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import rickyard.core.nutrition.Diet;
 import rickyard.core.nutrition.FeedingStandards;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.IntakeRule;
 import rickyard.core.nutrition.Nutrient;
+import rickyard.core.nutrition.NutrientLine;
+import rickyard.core.nutrition.Origin;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Requirements;
+import rickyard.core.remedy.EnergyBand;
 import rickyard.core.remedy.IntakeRange;
 import rickyard.core.remedy.NutrientNeed;
 
@@ -33,8 +38,10 @@ final class SearchBounds {
    * The range of a whole ration.
    *
    * @param ration what it is to be fed without a change
+   * @param diet the same, evaluated
+   * @param present what it is still fed, evaluated
    */
-  IntakeRange intake(List<Portion> ration) {
+  IntakeRange intake(List<Portion> ration, Diet diet, Diet present) {
     IntakeRule rule = standards.intakeRule(horse);
     double floor = forageFloorKgDm();
     double today = ration.stream().mapToDouble(Portion::kgDm).sum();
@@ -44,7 +51,38 @@ final class SearchBounds {
         Math.min(least, ceiling),
         ceiling,
         Math.min(floor, ceiling),
-        rule.strawUsualPercent() / 100);
+        rule.strawUsualPercent() / 100,
+        energy(diet, present));
+  }
+
+  /**
+   * Energy of a changed ration: a horse that is not fat gets no less than its need or than it gets
+   * without the change, whichever is less; one that is not thin no more than the larger of the two;
+   * {@code energy_even_pct} of the need counts as even. Empty where reports do not tell the energy
+   * of all that it eats.
+   */
+  private Optional<EnergyBand> energy(Diet diet, Diet present) {
+    NutrientLine line = diet.line(Nutrient.DE);
+    if (!isReported(line) || line.requirement().isEmpty() || !diet.isWhole()) {
+      return Optional.empty();
+    }
+    double need = line.requirement().getAsDouble();
+    double supply = line.supply().best();
+    NutrientLine before = present.line(Nutrient.DE);
+    double now = isReported(before) ? before.supply().best() : supply;
+    double even = need * standards.settings().number("energy_even_pct") / 100;
+    boolean mayLose =
+        diet.energy().isFat()
+            && (horse.vetPlan() || !standards.intakeRule(horse).isNeverRestricted());
+    return Optional.of(
+        new EnergyBand(
+            mayLose ? 0 : Math.max(0, Math.min(need, Math.min(supply, now)) - even),
+            diet.energy().isThin() ? Double.POSITIVE_INFINITY : Math.max(need, Math.max(supply, now)) + even));
+  }
+
+  /** Whether every item's content of a nutrient was reported. */
+  static boolean isReported(NutrientLine line) {
+    return line.supply().isComplete() && line.supply().origin() == Origin.REPORTED;
   }
 
   /**

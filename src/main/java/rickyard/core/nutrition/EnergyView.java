@@ -24,6 +24,16 @@ public record EnergyView(String code, OptionalDouble percentOfRequirement, Strin
     requireNonNull(words, "words");
   }
 
+  /** Whether the condition on record is that of a horse that must gain. */
+  public boolean isThin() {
+    return code.endsWith("-thin");
+  }
+
+  /** Whether the condition on record is that of a horse that must lose weight. */
+  public boolean isFat() {
+    return code.endsWith("-fat");
+  }
+
   /**
    * Reads the energy of a diet.
    *

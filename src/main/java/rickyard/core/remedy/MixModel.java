@@ -23,11 +23,13 @@ final class MixModel {
   private final MixSpec spec;
   private final List<FreeItem> free;
   private final List<UncertainRow> limits = new ArrayList<>();
+  private final Optional<EnergyBand> energy;
 
   MixModel(RemedyRequest request, MixSpec spec) {
     this.request = request;
     this.spec = spec;
     this.free = spec.free();
+    this.energy = request.intake().energy().filter(band -> EnergyBand.isKnown(spec));
     request.dietLimits().forEach(this::addDietLimit);
     request.mealLimits().forEach(this::addMealLimit);
   }
@@ -125,6 +127,7 @@ final class MixModel {
   /** A pair of forages of which no mix meets some limit: said without the optimiser. */
   private boolean isHopeless() {
     if (free.size() != 2
+        || energy.isPresent()
         || spec.freeForageDmKg().isEmpty()
         || !free.stream().allMatch(FreeItem::isForage)) {
       return false;
@@ -157,6 +160,7 @@ final class MixModel {
     }
     limits.forEach(l -> l.addRelaxedTo(program));
     addIntake(program);
+    energy.ifPresent(band -> addEnergy(program, band));
     if (spec.hasWishes()) {
       request.needs().forEach(need -> addWish(program, need));
     }
@@ -188,10 +192,11 @@ final class MixModel {
       straw[i] = (free.get(i).item().isStraw() ? 1 : 0) - intake.maxStrawShare() * forage[i];
     }
     boolean hasForage = Arrays.stream(forage).anyMatch(c -> c > 0);
-    if (spec.freeForageDmKg().isPresent() && hasForage) {
-      double target = spec.freeForageDmKg().getAsDouble();
-      program.row(forage, target, target);
-    } else {
+    boolean hasTarget = spec.freeForageDmKg().isPresent() && hasForage;
+    if (hasTarget) {
+      addTarget(program, forage, spec.freeForageDmKg().getAsDouble());
+    }
+    if (!hasTarget || energy.isPresent()) {
       program.row(all, intake.floorKgDm() - fixedDm, intake.ceilingKgDm() - fixedDm);
       program.row(forage, intake.forageFloorKgDm() - fixedForage, Double.POSITIVE_INFINITY);
     }
@@ -201,6 +206,31 @@ final class MixModel {
       program.row(
           straw, Double.NEGATIVE_INFINITY, intake.maxStrawShare() * fixedForage - fixedStraw);
     }
+  }
+
+  /**
+   * Equal dry matter; where the energy binds, a kilogram off it has its price, since other hay of
+   * the same weight may hold too little or too much.
+   */
+  private void addTarget(LinearProgram program, double[] forage, double target) {
+    if (energy.isEmpty()) {
+      program.row(forage, target, target);
+      return;
+    }
+    double weight = request.settings().targetWeight();
+    int over = program.variable(0, Double.POSITIVE_INFINITY, weight);
+    int under = program.variable(0, Double.POSITIVE_INFINITY, weight);
+    double[] row = Arrays.copyOf(forage, under + 1);
+    row[over] = -1;
+    row[under] = 1;
+    program.row(row, target, target);
+  }
+
+  private void addEnergy(LinearProgram program, EnergyBand band) {
+    double fixed = EnergyBand.of(spec.fixed());
+    double[] row =
+        free.stream().mapToDouble(f -> EnergyBand.perKgDm(f.item()).orElse(0)).toArray();
+    program.row(row, band.leastMcal() - fixed, band.mostMcal() - fixed);
   }
 
   static double forageDm(List<Serving> ration) {
@@ -220,7 +250,7 @@ final class MixModel {
     program.row(row, need.perDay() - fixed, Double.POSITIVE_INFINITY);
   }
 
-  /** Whether a choice of amounts keeps floors, ceiling and the share of straw. */
+  /** Whether a choice of amounts keeps floors, ceiling, the share of straw and the energy. */
   boolean isInIntakeRange(double[] dmKg) {
     double dm = 0;
     double forage = 0;
@@ -234,7 +264,8 @@ final class MixModel {
     return dm >= intake.floorKgDm() - NOTHING_KG
         && dm <= intake.ceilingKgDm() + NOTHING_KG
         && forage >= intake.forageFloorKgDm() - NOTHING_KG
-        && straw <= intake.maxStrawShare() * forage + NOTHING_KG;
+        && straw <= intake.maxStrawShare() * forage + NOTHING_KG
+        && energy.stream().allMatch(band -> band.holds(EnergyBand.of(spec.ration(dmKg))));
   }
 
   /** How far the worst limit is exceeded at a choice of amounts, as a share of it. */

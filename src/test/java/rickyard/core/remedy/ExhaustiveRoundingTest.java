@@ -81,7 +81,39 @@ class ExhaustiveRoundingTest {
     TreeMap<String, Double> nutrients = new TreeMap<>();
     nutrients.put("CP", between(random, 40, 180));
     nutrients.put("CA", between(random, 2, 10));
-    return Yard.with(Yard.with(made, stock), nutrients);
+    return withEnergy(Yard.with(Yard.with(made, stock), nutrients), between(random, 1.7, 3));
+  }
+
+  private static Candidate withEnergy(Candidate c, double mcalPerKgDm) {
+    TreeMap<String, Content> contents = new TreeMap<>(c.contents());
+    contents.put(EnergyBand.QUANTITY, new Content(mcalPerKgDm, 0));
+    return new Candidate(
+        c.id(),
+        c.batch(),
+        c.name(),
+        c.kind(),
+        c.role(),
+        c.form(),
+        c.isForage(),
+        c.isStraw(),
+        c.dryMatterFraction(),
+        contents,
+        c.nutrientsPerKgDm(),
+        c.stock(),
+        c.label());
+  }
+
+  private static IntakeRange intake(Random random, double bodyWeight) {
+    IntakeRange usual = Yard.intake(bodyWeight);
+    double need = 0.0333 * bodyWeight;
+    EnergyBand band =
+        new EnergyBand(need * between(random, 0.7, 1), need * between(random, 1, 1.4));
+    return new IntakeRange(
+        usual.floorKgDm(),
+        usual.ceilingKgDm(),
+        usual.forageFloorKgDm(),
+        usual.maxStrawShare(),
+        random.nextBoolean() ? Optional.of(band) : Optional.empty());
   }
 
   private static Case draw(long seed) {
@@ -116,7 +148,7 @@ class ExhaustiveRoundingTest {
             ? List.of()
             : List.of(new MealLimit("meal", Yard.NSC, "NSC", 0.2 * bodyWeight, 0));
     HorseFacts horse = Yard.horse(bodyWeight);
-    IntakeRange intake = Yard.intake(bodyWeight);
+    IntakeRange intake = intake(random, bodyWeight);
     RemedyRequest request =
         new RemedyRequest(
             horse,

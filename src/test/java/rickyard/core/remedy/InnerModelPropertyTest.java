@@ -20,7 +20,18 @@ class InnerModelPropertyTest {
 
   private static RemedyRequest with(
       RemedyRequest r, List<DietLimit> limits, List<MealLimit> meals, MassUnit units) {
-    return Yard.request(r.horse(), r.ration(), r.reach(), limits, meals, r.needs(), units);
+    return new RemedyRequest(
+        r.horse(),
+        r.ration(),
+        List.of(),
+        r.reach(),
+        limits,
+        meals,
+        r.intake(),
+        r.needs(),
+        units,
+        r.settings(),
+        r.check());
   }
 
   private static DietLimit looser(DietLimit l) {

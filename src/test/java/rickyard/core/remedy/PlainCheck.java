@@ -65,6 +65,16 @@ final class PlainCheck implements DietCheck {
     if (straw > intake.maxStrawShare() * forage + 1e-9) {
       obstacles.add("too much straw");
     }
+    boolean isKnown =
+        ration.stream().allMatch(a -> a.item().contents().containsKey("energy"));
+    double mcal = 0;
+    for (Serving a : ration) {
+      mcal += isKnown ? a.dmKg() * a.item().contents().get("energy").value() : 0;
+    }
+    EnergyBand band = intake.energy().orElse(new EnergyBand(0, Double.POSITIVE_INFINITY));
+    if (isKnown && (mcal < band.leastMcal() * 0.999999 || mcal > band.mostMcal() * 1.000001)) {
+      obstacles.add("energy");
+    }
     return obstacles;
   }
 

@@ -2,6 +2,7 @@ package rickyard.core.remedy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -13,12 +14,15 @@ final class RandomSupport {
   private static final List<Double> FACTORS = List.of(0.0, 0.8416, 1.2816, 1.6449, 1.96, 2.0);
   private static final List<String> NEEDS = List.of("CP", "CA", "ZN", "DE");
 
+  private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
   private final Random random;
   private final RemedyRequest request;
   private final MixSpec spec;
 
   RandomSupport(long seed) {
-    this.random = new Random(seed);
+    // Seeds that follow each other give nearly the same first draw of a power of two.
+    this.random = new Random(seed * SPREAD);
     double bodyWeight = between(120, 700);
     List<Serving> ration = new ArrayList<>();
     List<FreeItem> free = new ArrayList<>();
@@ -101,6 +105,9 @@ final class RandomSupport {
     nutrients.put("CA", between(1, 12));
     nutrients.put("ZN", between(10, 120));
     nutrients.put("DE", between(1.6, 3.2));
+    if (random.nextInt(12) > 0) {
+      contents.put("energy", new Content(nutrients.get("DE"), 0));
+    }
     boolean isStraw = isForage && random.nextInt(7) == 0;
     Candidate made =
         Yard.item(
@@ -176,13 +183,33 @@ final class RandomSupport {
     for (int k = 0; k < NEEDS.size(); k++) {
       needs.add(new NutrientNeed(NEEDS.get(k), perKg[k] * bodyWeight * between(0.7, 1.5)));
     }
-    return Yard.request(
-        Yard.horse(bodyWeight),
+    IntakeRange usual = Yard.intake(bodyWeight);
+    IntakeRange intake =
+        new IntakeRange(
+            usual.floorKgDm(),
+            usual.ceilingKgDm(),
+            usual.forageFloorKgDm(),
+            usual.maxStrawShare(),
+            band(bodyWeight));
+    HorseFacts horse = Yard.horse(bodyWeight);
+    return new RemedyRequest(
+        horse,
         ration,
+        List.of(),
         free.stream().map(FreeItem::item).toList(),
         limits,
         meals,
+        intake,
         needs,
-        MassUnit.KG);
+        MassUnit.KG,
+        Yard.SETTINGS,
+        new PlainCheck(horse, limits, meals, intake, needs));
+  }
+
+  private Optional<EnergyBand> band(double bodyWeight) {
+    double need = 0.0333 * bodyWeight * between(0.9, 1.3);
+    double least = random.nextInt(3) == 0 ? 0 : need * between(0.75, 1);
+    double most = random.nextInt(3) == 0 ? Double.POSITIVE_INFINITY : need * between(1, 1.3);
+    return random.nextInt(3) == 0 ? Optional.empty() : Optional.of(new EnergyBand(least, most));
   }
 }

@@ -11,6 +11,7 @@ import static rickyard.core.remedy.Yard.nscLimit;
 import static rickyard.core.remedy.Yard.request;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -103,7 +104,7 @@ class RemedySearchHostileInputTest {
     assertThrows(IllegalArgumentException.class, () -> Serving.ofForage(HIGH, -1));
     assertThrows(IllegalArgumentException.class, () -> new Content(Double.POSITIVE_INFINITY, 1));
     assertThrows(IllegalArgumentException.class, () -> lot("WET", 8, 1, 0));
-    assertThrows(IllegalArgumentException.class, () -> new IntakeRange(5, 4, 0, 0.3));
+    assertThrows(IllegalArgumentException.class, () -> new IntakeRange(5, 4, 0, 0.3, Optional.empty()));
     assertThrows(IllegalArgumentException.class, () -> Yard.fullRate(2, 1.5));
   }
 }

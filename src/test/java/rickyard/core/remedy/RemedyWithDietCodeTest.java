@@ -108,7 +108,7 @@ class RemedyWithDietCodeTest {
             candidate(BAG, CandidateKind.FEED, Yard.fullRate(1.5, 2))),
         limits,
         List.of(),
-        new IntakeRange(0.0125 * lowEnd, 0.025 * 500, 0.0125 * lowEnd, 0.3),
+        new IntakeRange(0.0125 * lowEnd, 0.025 * 500, 0.0125 * lowEnd, 0.3, Optional.empty()),
         List.of(),
         MassUnit.KG,
         Yard.SETTINGS,

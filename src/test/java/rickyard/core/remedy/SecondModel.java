@@ -55,10 +55,15 @@ final class SecondModel {
   private final int n;
   private final List<Cone> cones = new ArrayList<>();
 
-  /** Columns: amounts, then what they differ from today by, then what is missing of each need. */
+  /**
+   * Columns: amounts, then what they differ from today by, then what is missing of each need, then
+   * how far the forage is off its target where that may give way, then what all rows give way by.
+   */
   private final int width;
 
   private final int elastic;
+  private final int off;
+  private final boolean hasEnergy;
   private final List<double[]> rows = new ArrayList<>();
   private final List<Double> sides = new ArrayList<>();
 
@@ -67,7 +72,14 @@ final class SecondModel {
     this.spec = spec;
     this.n = spec.free().size();
     int needs = spec.hasWishes() ? request.needs().size() : 0;
-    this.elastic = 2 * n + needs;
+    this.hasEnergy =
+        request.intake().energy().isPresent()
+            && java.util.stream.Stream.concat(
+                    spec.free().stream().map(FreeItem::item),
+                    spec.fixed().stream().map(Serving::item))
+                .allMatch(c -> c.contents().containsKey("energy"));
+    this.off = 2 * n + needs;
+    this.elastic = off + 1;
     this.width = elastic + 1;
     for (DietLimit limit : request.dietLimits()) {
       cones.add(diet(limit));
@@ -215,10 +227,22 @@ final class SecondModel {
       hasForage |= isForage;
       hasStraw |= f.item().isStraw();
     }
-    if (spec.freeForageDmKg().isPresent() && hasForage) {
-      atLeast(forage, spec.freeForageDmKg().getAsDouble());
-      atMost(forage, spec.freeForageDmKg().getAsDouble());
-    } else {
+    boolean hasTarget = spec.freeForageDmKg().isPresent() && hasForage;
+    if (hasTarget) {
+      double[] least = forage.clone();
+      double[] most = forage.clone();
+      least[off] = hasEnergy ? 1 : 0;
+      most[off] = hasEnergy ? -1 : 0;
+      atLeast(least, spec.freeForageDmKg().getAsDouble());
+      atMost(most, spec.freeForageDmKg().getAsDouble());
+    }
+    double[] none = row();
+    none[off] = 1;
+    atLeast(none, 0);
+    if (hasEnergy) {
+      energy();
+    }
+    if (!hasTarget || hasEnergy) {
       atLeast(all, intake.floorKgDm() - fixed);
       atMost(all, intake.ceilingKgDm() - fixed);
       atLeast(forage, intake.forageFloorKgDm() - fixedForage);
@@ -226,6 +250,22 @@ final class SecondModel {
     if (hasStraw) {
       atMost(straw, intake.maxStrawShare() * fixedForage - fixedStraw);
     }
+  }
+
+  /** The energy of all that is fed lies in its band, as a share of the larger end. */
+  private void energy() {
+    EnergyBand band = request.intake().energy().orElseThrow();
+    double scale = Math.max(1, band.leastMcal());
+    double given = 0;
+    for (Serving a : spec.fixed()) {
+      given += a.dmKg() * content(a.item(), "energy");
+    }
+    double[] row = row();
+    for (int i = 0; i < n; i++) {
+      row[i] = content(spec.free().get(i).item(), "energy") / scale;
+    }
+    atLeast(row, (band.leastMcal() - given) / scale);
+    atMost(row, (band.mostMcal() - given) / scale);
   }
 
   /** What is missing of each need, as a share of it. */
@@ -254,6 +294,7 @@ final class SecondModel {
       FreeItem f = spec.free().get(i);
       value += s.changeWeight() * Math.abs(x[i] - today(f)) + s.costWeight() * price(f) * x[i];
     }
+    value += s.targetWeight() * offTarget(x);
     for (int k = 0; spec.hasWishes() && k < request.needs().size(); k++) {
       NutrientNeed need = request.needs().get(k);
       double given = 0;
@@ -267,6 +308,20 @@ final class SecondModel {
       value += s.shortfallWeight() * Math.max(0, 1 - given / need.perDay());
     }
     return value;
+  }
+
+  private double offTarget(double[] x) {
+    double forage = 0;
+    boolean hasForage = false;
+    for (int i = 0; i < n; i++) {
+      FreeItem f = spec.free().get(i);
+      boolean isForage = f.item().isForage() && f.fedAsForage();
+      hasForage |= isForage;
+      forage += isForage ? x[i] : 0;
+    }
+    return hasForage && hasEnergy && spec.freeForageDmKg().isPresent()
+        ? Math.abs(forage - spec.freeForageDmKg().getAsDouble())
+        : 0;
   }
 
   private static double price(FreeItem f) {
@@ -285,7 +340,8 @@ final class SecondModel {
     for (int i = 0; i < n; i++) {
       whole[n + i] = Math.abs(x[i] - today(spec.free().get(i)));
     }
-    Arrays.fill(whole, 2 * n, elastic, 1);
+    Arrays.fill(whole, 2 * n, off, 1);
+    whole[off] = offTarget(x);
     double most = 0;
     for (int i = 0; i < rows.size(); i++) {
       double at = 0;
@@ -308,7 +364,8 @@ final class SecondModel {
       price[i] = s.costWeight() * price(spec.free().get(i));
       price[n + i] = s.changeWeight();
     }
-    Arrays.fill(price, 2 * n, elastic, s.shortfallWeight());
+    Arrays.fill(price, 2 * n, off, s.shortfallWeight());
+    price[off] = s.targetWeight();
     CertifiedProgram program = program(price, 0);
     double[] none = row();
     none[elastic] = -1;

@@ -3,6 +3,7 @@ package rickyard.core.remedy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -84,7 +85,7 @@ class TwoUnknownsReferenceTest {
             s.leastRetestChance(),
             s.assumedRelativeU());
     HorseFacts horse = Yard.horse(500);
-    IntakeRange intake = new IntakeRange(0, 15, 0, 0.3);
+    IntakeRange intake = new IntakeRange(0, 15, 0, 0.3, Optional.empty());
     return new RemedyRequest(
         horse,
         ration,

@@ -132,7 +132,8 @@ final class Yard {
   }
 
   static IntakeRange intake(double bodyWeightKg) {
-    return new IntakeRange(0.0125 * bodyWeightKg, 0.025 * bodyWeightKg, 0.0125 * bodyWeightKg, 0.3);
+    return new IntakeRange(
+        0.0125 * bodyWeightKg, 0.025 * bodyWeightKg, 0.0125 * bodyWeightKg, 0.3, Optional.empty());
   }
 
   static RemedyRequest request(
