@@ -16,6 +16,7 @@ import rickyard.core.advice.Consumption;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseAdviser;
+import rickyard.core.advice.Scales;
 import rickyard.core.advice.HorseQuestion;
 import rickyard.core.advice.Larder;
 import rickyard.core.advice.TracedDiet;
@@ -67,7 +68,7 @@ final class Pipeline {
     this.inputs = inputs;
     this.office = inputs.registers().office();
     this.tables = inputs.tables();
-    this.units = options.units().equals("lb") ? MassUnit.LB : MassUnit.KG;
+    this.units = MassUnit.named(options.units());
     this.memory = memory;
   }
 
@@ -212,7 +213,7 @@ final class Pipeline {
         answered(),
         problems(),
         tables.remedy().settings(),
-        units,
+        scales(),
         Consumption.perDay(
             office.horses().values(),
             office.rations(),
@@ -221,6 +222,14 @@ final class Pipeline {
             larder,
             standards,
             asOf));
+  }
+
+  private Scales scales() {
+    SortedMap<String, MassUnit> byClient = new TreeMap<>();
+    office.clients().values().stream()
+        .filter(c -> !c.units().isEmpty())
+        .forEach(c -> byClient.put(c.id(), MassUnit.named(c.units())));
+    return new Scales(units, byClient);
   }
 
   private Larder larder(SettledMorning morning) {

@@ -108,9 +108,11 @@ class RandomRemediesTest {
     if (advice.proposals().isEmpty()) {
       count("nothing proposed, " + advice.priority());
     }
-    Recheck recheck = new Recheck(books, stable, RandomYard.DAY, yard.isKg);
+    boolean isKg = yard.isKg && horse.get("client_id").equals("client1");
+    Recheck recheck = new Recheck(books, stable, RandomYard.DAY, isKg);
     List<Portioned> now = stable.portions(horse);
     boolean wasHard = false;
+    boolean wasShort = false;
     for (Proposal proposal : advice.proposals()) {
       String name = seed + " " + advice.horse() + " " + proposal.rank() + " " + proposal.kind();
       count(proposal.kind() + (proposal.enough() ? "" : " not enough"));
@@ -126,6 +128,11 @@ class RandomRemediesTest {
       if (proposal.enough() && wasHard && !isHard) {
         objections.add("chewing rank");
       }
+      boolean isShort = recheck.isNewlyShortByReports(horse, now, changed.then());
+      if (proposal.enough() && isHard == wasHard && wasShort && !isShort && !isHold(proposal)) {
+        objections.add("shortage rank");
+      }
+      wasShort = proposal.enough() && (isShort || (wasShort && isHard == wasHard));
       wasHard |= proposal.enough() && isHard;
       if (proposal.enough() != objections.isEmpty()) {
         wrong.add(
@@ -138,6 +145,10 @@ class RandomRemediesTest {
       newlyShort(name, recheck, horse, now, changed, proposal.why());
       compare(name, proposal, changed);
     }
+  }
+
+  private static boolean isHold(Proposal proposal) {
+    return proposal.kind().equals("hold");
   }
 
   /** What a changed ration lacks and today's does not must be said. */

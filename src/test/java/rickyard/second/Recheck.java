@@ -349,4 +349,12 @@ final class Recheck {
             });
     return shortOf;
   }
+
+  /** Whether reports alone tell that something is short that is not short now. */
+  boolean isNewlyShortByReports(
+      Map<String, String> horse, List<Portioned> now, List<Portioned> then) {
+    SortedMap<String, String> before = shortOf(horse, now);
+    return shortOf(horse, then).entrySet().stream()
+        .anyMatch(e -> e.getValue().equals(Num.REPORTED) && !before.containsKey(e.getKey()));
+  }
 }

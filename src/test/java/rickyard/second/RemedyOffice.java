@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,6 +14,7 @@ import rickyard.core.advice.AdviceContext;
 import rickyard.core.advice.Consumption;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseAdviser;
+import rickyard.core.advice.Scales;
 import rickyard.core.advice.Larder;
 import rickyard.core.forage.AccountedAnalysis;
 import rickyard.core.forage.Analysis;
@@ -37,7 +39,7 @@ import rickyard.tables.UncertaintyTable;
 final class RemedyOffice {
   private static final String CLIENTS =
       "client_id,name,email,phone,adviser,units\n"
-          + "client1,One,one@one.example,555-0001,a,kg\n"
+          + "client1,One,one@one.example,555-0001,a,\n"
           + "client2,Two,two@two.example,555-0002,a,lb\n";
   private static final FeedingStandards STANDARDS = NutritionTables.load().standards();
   private static final JudgementTables JUDGEMENT = JudgementTables.load(Optional.empty());
@@ -97,7 +99,8 @@ final class RemedyOffice {
         new TreeSet<>(),
         new TreeMap<>(),
         REMEDY.settings(),
-        yard.isKg ? MassUnit.KG : MassUnit.LB,
+        new Scales(
+            yard.isKg ? MassUnit.KG : MassUnit.LB, new TreeMap<>(Map.of("client2", MassUnit.LB))),
         Consumption.perDay(
             office.horses().values(),
             office.rations(),

@@ -56,7 +56,7 @@ sealed interface AcceptedRation {
       if (food.isEmpty()) {
         return Optional.empty();
       }
-      MassUnit unit = value.group("unit").equals("lb") ? MassUnit.LB : MassUnit.KG;
+      MassUnit unit = MassUnit.named(value.group("unit"));
       amounts.add(new Amount(food.get(), Double.parseDouble(value.group("amount")) * unit.kg()));
     }
     return Optional.of(new Whole(amounts));

@@ -19,7 +19,6 @@ import rickyard.core.nutrition.FeedingStandards;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Ration;
 import rickyard.core.nutrition.WeighedMeasure;
-import rickyard.core.remedy.MassUnit;
 import rickyard.core.remedy.RemedySettings;
 
 /**
@@ -43,7 +42,7 @@ import rickyard.core.remedy.RemedySettings;
  * @param answered ids of the questions that the office has answered
  * @param problems bad register rows by horse
  * @param remedySettings the office's choices for proposals
- * @param units unit of the scale
+ * @param scales the unit that each client weighs in
  * @param use what all horses take of each lot per day
  */
 public record AdviceContext(
@@ -65,7 +64,7 @@ public record AdviceContext(
     SortedSet<String> answered,
     SortedMap<String, List<String>> problems,
     RemedySettings remedySettings,
-    MassUnit units,
+    Scales scales,
     HayUse use) {
 
   public AdviceContext {
@@ -86,6 +85,7 @@ public record AdviceContext(
     askedAbout = Collections.unmodifiableSortedSet(new TreeSet<>(askedAbout));
     answered = Collections.unmodifiableSortedSet(new TreeSet<>(answered));
     problems = copy(problems);
+    requireNonNull(scales, "scales");
     requireNonNull(use, "use");
   }
 

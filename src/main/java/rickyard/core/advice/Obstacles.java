@@ -82,4 +82,12 @@ final class Obstacles {
     }
     return short_;
   }
+
+  /** Nutrients whose supply all comes from reports and is short. */
+  static List<String> reportedShort(Diet diet) {
+    return diet.lines().values().stream()
+        .filter(line -> line.status() == NutrientStatus.BELOW && SearchBounds.isReported(line))
+        .map(line -> line.nutrient().code())
+        .toList();
+  }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -42,6 +43,7 @@ final class RemedyFinder {
   private final List<Portion> then;
   private final LotHazards hazards;
   private final IntakeRange intake;
+  private final Set<String> shortWithoutChange;
 
   RemedyFinder(
       Horse horse,
@@ -61,7 +63,9 @@ final class RemedyFinder {
     this.now = now;
     this.then = then;
     this.hazards = new LotHazards(context.lotVerdicts(), context.limits(), groups);
-    this.intake = bounds.intake(then, diet(then), diet(now));
+    Diet coming = diet(then);
+    this.intake = bounds.intake(then, coming, diet(now));
+    this.shortWithoutChange = Obstacles.shortfalls(coming).keySet();
   }
 
   /** Proposals and the days of their changeovers. */
@@ -123,7 +127,7 @@ final class RemedyFinder {
         SearchLimits.ofMeal(groups, context.limits(), horse.bodyWeightKg()),
         intake,
         SearchBounds.needs(requirements),
-        context.units(),
+        context.scales().of(horse),
         context.remedySettings(),
         this::check);
   }
@@ -154,7 +158,14 @@ final class RemedyFinder {
             .flatMap(words -> words)
             .distinct()
             .toList(),
-        Obstacles.shortfalls(diet));
+        Obstacles.shortfalls(diet),
+        newlyShort(diet));
+  }
+
+  private SortedSet<String> newlyShort(Diet diet) {
+    SortedSet<String> codes = new TreeSet<>(Obstacles.reportedShort(diet));
+    codes.removeAll(shortWithoutChange);
+    return codes;
   }
 
   private static String hazard(Verdict verdict) {
@@ -171,7 +182,7 @@ final class RemedyFinder {
             exceedsSugar(),
             isEnough,
             false,
-            context.units(),
+            context.scales().of(horse),
             context.remedySettings()));
   }
 
@@ -184,11 +195,10 @@ final class RemedyFinder {
 
   /** What the changed ration lacks and today's does not. */
   private String newlyShort(Remedy remedy) {
-    Set<String> today = Obstacles.shortfalls(diet(then)).keySet();
     String codes =
         remedy.diet().stream()
             .flatMap(d -> d.shortfalls().keySet().stream())
-            .filter(c -> !today.contains(c))
+            .filter(c -> !shortWithoutChange.contains(c))
             .collect(Collectors.joining(", "));
     return codes.isEmpty() ? "" : " It falls short of " + codes + ", which today's does not.";
   }

@@ -14,11 +14,15 @@ import java.util.stream.Collectors;
  */
 record Draft(List<Serving> ration, List<Candidate> added, CheckedDiet diet, double score) {
 
-  /** The best first: enough, then least beyond the limits, then least change, then ids. */
+  /**
+   * The best first: enough, then least beyond the limits, then least newly lacking by reports, then
+   * least change, then ids.
+   */
   static final Comparator<Draft> BEST_FIRST =
       Comparator.<Draft, Boolean>comparing(d -> !d.diet().isEnough())
           .thenComparingInt(d -> d.diet().isEnough() ? 0 : d.diet().uncleared().size())
           .thenComparingDouble(d -> d.diet().isEnough() ? 0 : d.chanceOver())
+          .thenComparingInt(d -> d.diet().newlyShort().size())
           .thenComparingDouble(Draft::score)
           .thenComparing(Draft::keys);
 

@@ -15,6 +15,20 @@ public enum MassUnit {
     this.kg = kg;
   }
 
+  /**
+   * The unit of a word.
+   *
+   * @param code kg or lb
+   */
+  public static MassUnit named(String code) {
+    for (MassUnit unit : values()) {
+      if (unit.code.equals(code)) {
+        return unit;
+      }
+    }
+    throw new IllegalArgumentException("a scale weighs in kg or lb, not in " + code);
+  }
+
   public String code() {
     return code;
   }

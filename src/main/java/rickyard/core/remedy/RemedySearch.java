@@ -24,8 +24,9 @@ public final class RemedySearch {
   }
 
   /**
-   * The proposals for one horse, best first: what is enough by least change, then what is shown as
-   * not enough, then a retest; {@code none} stands alone where nothing is enough.
+   * The proposals for one horse, best first: what is enough by least change, those first that newly
+   * lack nothing by reports, then what is shown as not enough, then a retest; {@code none} stands
+   * alone where nothing is enough.
    *
    * @return empty if the ration is enough as it is
    */
@@ -102,6 +103,7 @@ public final class RemedySearch {
         .thenComparing(r -> r.kind() == RemedyKind.NONE)
         .thenComparing(r -> !isChewable(r))
         .thenComparing(r -> r.kind() != RemedyKind.RETEST)
+        .thenComparing(r -> r.diet().stream().anyMatch(d -> !d.newlyShort().isEmpty()))
         .thenComparingDouble(Remedy::change)
         .thenComparing(Remedy::kind)
         .thenComparingDouble(r -> RemedyRequest.costPerDay(r.then()));

@@ -87,7 +87,7 @@ final class Workbench {
 
   /** The best weighable ration near the optimum; empty if the support has none. */
   Optional<Draft> best(MixSpec spec) {
-    return portions.best(known(spec), this::exact).map(e -> nearby(e.spec(), e.dmKg()));
+    return portions.best(known(spec), this::exact).flatMap(e -> nearby(e.spec(), e.dmKg()));
   }
 
   /** An item of which a limit's content is unknown may stay away, but not be fed. */
@@ -118,7 +118,7 @@ final class Workbench {
     return isToday ? dmKg : kg * item.item().dryMatterFraction();
   }
 
-  private Draft nearby(MixSpec spec, double[] dmKg) {
+  private Optional<Draft> nearby(MixSpec spec, double[] dmKg) {
     List<double[]> choices = new ArrayList<>(List.of(new double[0]));
     for (int i = 0; i < dmKg.length; i++) {
       choices = extended(choices, steps(spec.free().get(i), dmKg[i]));
@@ -132,6 +132,9 @@ final class Workbench {
                     .thenComparingDouble(model::score))
             .limit(request.settings().largestNumberOfChecks())
             .toList();
+    if (ordered.isEmpty()) {
+      return Optional.empty();
+    }
     Draft first = draft(spec, ordered.get(0));
     Draft near = firstEnough(spec, ordered).orElse(first);
     List<double[]> better =
@@ -139,7 +142,7 @@ final class Workbench {
             .better(near.score()).stream()
                 .limit(request.settings().largestNumberOfChecks())
                 .toList();
-    return near.diet().isEnough() ? firstEnough(spec, better).orElse(near) : near;
+    return Optional.of(near.diet().isEnough() ? firstEnough(spec, better).orElse(near) : near);
   }
 
   private Optional<Draft> firstEnough(MixSpec spec, List<double[]> ordered) {
@@ -158,7 +161,7 @@ final class Workbench {
     return longer;
   }
 
-  /** Weighable dry matter around an amount, inside the bounds of the item; never empty. */
+  /** Weighable dry matter around an amount, inside the bounds of the item. */
   private List<Double> steps(FreeItem item, double dmKg) {
     double fraction = item.item().dryMatterFraction();
     double kg = dmKg / fraction;
@@ -174,7 +177,9 @@ final class Workbench {
       addWithin(values, item, today);
     }
     if (values.isEmpty()) {
-      values.add(dmKg);
+      // the bounds hold no step of the scale: what is fed today needs none, and none can be given
+      addWithin(values, item, today);
+      addWithin(values, item, 0);
     }
     return values;
   }
@@ -217,6 +222,6 @@ final class Workbench {
     List<String> obstacles = new ArrayList<>(diet.obstacles());
     obstacles.addAll(new Supplies(request).against(fed));
     obstacles.addAll(doses.against(fed));
-    return new CheckedDiet(diet.limits(), obstacles, diet.shortfalls());
+    return new CheckedDiet(diet.limits(), obstacles, diet.shortfalls(), diet.newlyShort());
   }
 }

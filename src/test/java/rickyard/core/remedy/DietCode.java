@@ -54,7 +54,7 @@ final class DietCode implements DietCheck {
             .filter(l -> l.subject() == LimitSubject.DIET)
             .map(l -> checked(Judge.judge(l, diet.content(l.analyte()), "")))
             .toList();
-    return new CheckedDiet(checked, obstacles(diet), shortfalls(diet));
+    return new CheckedDiet(checked, obstacles(diet), shortfalls(diet), new java.util.TreeSet<>());
   }
 
   private static CheckedLimit checked(Verdict v) {

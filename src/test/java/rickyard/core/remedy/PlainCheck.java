@@ -43,7 +43,7 @@ final class PlainCheck implements DietCheck {
         shortfalls.put(need.code(), need.perDay() - supply);
       }
     }
-    return new CheckedDiet(limits, obstacles(ration), shortfalls);
+    return new CheckedDiet(limits, obstacles(ration), shortfalls, new java.util.TreeSet<>());
   }
 
   private List<String> obstacles(List<Serving> ration) {
