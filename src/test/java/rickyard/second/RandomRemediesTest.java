@@ -64,7 +64,7 @@ class RandomRemediesTest {
   @Test
   void repeatsAreBitEqualInOneThreadAndInTwo() throws Exception {
     List<AdviceContext> contexts = new ArrayList<>();
-    for (int i = 0; i < Math.max(6, OFFICES / 10); i++) {
+    for (int i = 0; i < (OFFICES > 100 ? OFFICES : 6); i++) {
       contexts.add(RemedyOffice.context(new RemedyYard(SEED + i), folder.resolve("same" + i)));
     }
     List<byte[]> alone = new ArrayList<>();

@@ -92,6 +92,6 @@ final class Completion {
     boolean isAsClear =
         diet.obstacles().size() <= draft.diet().obstacles().size()
             && diet.uncleared().size() <= draft.diet().uncleared().size();
-    return isAsClear ? new Draft(ration, draft.added(), diet, draft.score()) : draft;
+    return isAsClear ? new Draft(ration, draft.added(), diet, draft.score(), draft.ideal()) : draft;
   }
 }

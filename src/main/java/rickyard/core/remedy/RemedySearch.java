@@ -120,7 +120,7 @@ public final class RemedySearch {
       return Optional.empty();
     }
     CheckedDiet diet = request.check().check(request.present());
-    Draft draft = new Draft(request.present(), List.of(), diet, 0);
+    Draft draft = new Draft(request.present(), List.of(), diet, 0, 0);
     List<RemedyItem> items = RemedyItems.of(request.present(), draft.ration(), request.settings());
     return diet.isEnough()
         ? Optional.of(

@@ -13,7 +13,7 @@ import java.util.List;
  */
 final class ScaleGrid {
   /** Amounts that are looked at in one support. */
-  static final int MOST_LOOKS = 5_000;
+  static final int MOST_LOOKS = 20_000;
 
   private static final int ROUNDS = 3;
   private static final double NOTHING_KG = 1e-6;

@@ -16,6 +16,11 @@ final class Workbench {
   private static final int HIGHEST_NEIGHBOUR = 2;
   private static final double NOTHING_KG = 1e-6;
 
+  /** Prices above that of the optimum up to which weighable amounts are looked for. */
+  private static final double LEAST_FARTHER = 0.5;
+
+  private static final double MOST_FARTHER = 4;
+
   private final RemedyRequest request;
   private final Portions portions;
   private final LabelDoses doses;
@@ -48,22 +53,25 @@ final class Workbench {
 
   /**
    * The optimum in exact amounts. The balancer depends on the share of fortified forage and the
-   * forage on the balancer: both are found in turns until they agree.
+   * forage on the balancer: both are found in turns until they agree; where they never quite do, the
+   * scale and the diet code decide.
    */
   Optional<Exact> exact(MixSpec start) {
     MixSpec spec = start;
+    Optional<Exact> last = Optional.empty();
     for (int round = 0; round < MOST_BALANCER_ROUNDS; round++) {
       Optional<double[]> found = new MixModel(request, spec).solve();
       if (found.isEmpty()) {
         return Optional.empty();
       }
+      last = Optional.of(new Exact(spec, found.get()));
       List<Serving> fixed = balanced(start, found.get());
       if (distance(fixed, spec.fixed()) < 1e-9) {
-        return Optional.of(new Exact(spec, found.get()));
+        return last;
       }
       spec = start.withFixed(fixed);
     }
-    return Optional.empty();
+    return last;
   }
 
   /** The fixed part of a support with its balancers set for the chosen amounts. */
@@ -108,7 +116,7 @@ final class Workbench {
     for (int i = 0; i < rounded.length; i++) {
       rounded[i] = weighable(spec.free().get(i), dmKg[i]);
     }
-    return draft(spec, rounded);
+    return draft(spec, rounded, new MixModel(request, spec).score(dmKg));
   }
 
   /** The nearest weighable dry matter; today's amount stays as it is. */
@@ -135,18 +143,35 @@ final class Workbench {
     if (ordered.isEmpty()) {
       return Optional.empty();
     }
-    Draft first = draft(spec, ordered.get(0));
-    Draft near = firstEnough(spec, ordered).orElse(first);
-    List<double[]> better =
-        new ScaleGrid(request, spec, model)
-            .better(near.score()).stream()
-                .limit(request.settings().largestNumberOfChecks())
-                .toList();
-    return Optional.of(near.diet().isEnough() ? firstEnough(spec, better).orElse(near) : near);
+    double ideal = model.score(dmKg);
+    Draft first = draft(spec, ordered.get(0), ideal);
+    Optional<Draft> near = firstEnough(spec, ordered, ideal);
+    return Optional.of(
+        near.map(d -> firstEnough(spec, cheaper(spec, model, d.score()), ideal).orElse(d))
+            .or(() -> farther(spec, model, first))
+            .orElse(first));
   }
 
-  private Optional<Draft> firstEnough(MixSpec spec, List<double[]> ordered) {
-    return ordered.stream().map(x -> draft(spec, x)).filter(d -> d.diet().isEnough()).findFirst();
+  /** Weighable amounts with a lower score than what is known, best first. */
+  private List<double[]> cheaper(MixSpec spec, MixModel model, double score) {
+    return new ScaleGrid(request, spec, model)
+        .better(score).stream().limit(request.settings().largestNumberOfChecks()).toList();
+  }
+
+  /** Where nothing beside the optimum is enough: what is, at a price that rises step by step. */
+  private Optional<Draft> farther(MixSpec spec, MixModel model, Draft near) {
+    for (double more = LEAST_FARTHER; more <= MOST_FARTHER; more *= 2) {
+      Optional<Draft> found =
+          firstEnough(spec, cheaper(spec, model, near.score() + more), near.ideal());
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Draft> firstEnough(MixSpec spec, List<double[]> ordered, double ideal) {
+    return ordered.stream().map(x -> draft(spec, x, ideal)).filter(d -> d.diet().isEnough()).findFirst();
   }
 
   private static List<double[]> extended(List<double[]> choices, List<Double> values) {
@@ -193,7 +218,7 @@ final class Workbench {
     }
   }
 
-  private Draft draft(MixSpec spec, double[] dmKg) {
+  private Draft draft(MixSpec spec, double[] dmKg, double ideal) {
     List<Serving> balanced = FortifiedShare.withBalancers(request, spec.ration(dmKg));
     List<Serving> ration = new ArrayList<>();
     for (Serving a : balanced) {
@@ -207,7 +232,8 @@ final class Workbench {
             .filter(c -> fed.stream().anyMatch(a -> a.item().isSameAs(c)))
             .filter(c -> request.ration().stream().noneMatch(a -> a.item().isSameAs(c)))
             .toList();
-    return new Draft(fed, added, checked(fed), new MixModel(request, spec).score(dmKg));
+    return new Draft(
+        fed, added, checked(fed), new MixModel(request, spec).score(dmKg), ideal);
   }
 
   /** A weighable amount of a balancer; none where what is left of it is not worth weighing. */

@@ -61,6 +61,29 @@ class RemedySearchTest {
     assertTrue(swap.why().contains("clears the chosen limit"), swap.why());
   }
 
+  private static Candidate priced(Candidate lot, double pricePerKg) {
+    return Yard.with(
+        lot,
+        new Stock(
+            OptionalDouble.empty(), 0, OptionalDouble.empty(), OptionalDouble.of(pricePerKg)));
+  }
+
+  /** 10 kg at 88 % dry matter are 8.8 kg; 10.86 kg at 81 % round to 11.0, 10.11 at 87 % to 10.0. */
+  @Test
+  void betweenTwoLotsThatChangeTheSameThePriceDecidesAndNotTheStepOfTheScale() {
+    var ration = List.of(Serving.ofForage(HIGH, 10));
+    for (double dm : new double[] {0.81, 0.87}) {
+      var cheap = priced(lot("B", 7, 0.8, dm), 0.1);
+      var dear = priced(lot("A", 7, 0.8, dm > 0.85 ? 0.81 : 0.87), 0.3);
+
+      var found =
+          RemedySearch.search(
+              request(horse(500), ration, List.of(dear, cheap), nscLimit(10, 1.645)));
+
+      assertTrue(kg(of(found, RemedyKind.SWAP).get(0), "B") > 0, found.toString());
+    }
+  }
+
   @Test
   void everyShareOfControlledForageIsShownAlsoWhereItIsNotEnough() {
     var ration = List.of(Serving.ofForage(HIGH, 10));
