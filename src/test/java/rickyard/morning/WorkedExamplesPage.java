@@ -27,6 +27,9 @@ final class WorkedExamplesPage {
 
   private static final double LIMIT = 10;
 
+  /** Kilograms of a pound, exact. */
+  private static final double POUND = 0.45359237;
+
   /** A result by hand and the program's. */
   record Check(String what, double byHand, double program) {}
 
@@ -91,7 +94,7 @@ final class WorkedExamplesPage {
             new Fed(balancer, sources.ration("juniper", "TUPPIN")),
             new Fed(salt, sources.ration("juniper", "SALT")));
     line("");
-    line("## Juniper: a blend of two lots");
+    line("## Juniper: a blend of two lots; a fortified forage with its balancer pro rata");
     line("");
     line(
         "A pony of 320 kg, insulin-dysregulated: NSC of the whole diet at most 10 %% DM at a risk of"
@@ -148,6 +151,10 @@ final class WorkedExamplesPage {
           check("juniper day " + day + " old", goes, "" + changeover(day, "C25-108"), 2),
           check("juniper day " + day + " new", comes, "" + changeover(day, "C25-110"), 2));
     }
+    line("");
+    line("### Its proposal 2, the least share of a fortified chop with the balancer pro rata");
+    line("");
+    fortified(old, oldKg, rest.get(0).kg(), rest.get(1));
   }
 
   private double changeover(int day, String item) {
@@ -156,49 +163,55 @@ final class WorkedExamplesPage {
 
   private void comet() {
     Item old = sources.hay("HAV-1");
-    Item added = sources.certified("MEDDLOW", "M2511");
+    Item added = sources.hay("C25-101");
     double oldKg = sources.ration("comet", "HAV-1");
     List<Fed> rest =
         List.of(
             new Fed(balancer, sources.ration("comet", "TUPPIN")),
             new Fed(salt, sources.ration("comet", "SALT")));
     line("");
-    line("## Comet: the least share of a controlled forage");
+    line("## Comet: another lot, in pounds");
     line("");
     line(
-        "A horse of 530 kg with the same limits. Its own hay HAV-1 exceeds after an amended report;"
-            + " batch M2511 of Meddlow Low-Sugar Chop has a certificate.");
+        "A horse of 530 kg with the same limits. Its own hay HAV-1 exceeds after an amended report."
+            + " Its client weighs in pounds: above 10 lb in whole ones.");
     today("comet", old, oldKg, rest);
-    WorkedMix mix = new WorkedMix(old, oldKg, added, rest, LIMIT, Z_20);
-    least(mix);
-    Choice best = weigh("comet", "2", "MEDDLOW", "HAV-1", mix);
-    double kg = best.addedKg();
-    double forage = kg * added.dm() + best.oldKg() * old.dm();
+    double kg = oldKg * old.dm() / added.dm();
+    double pounds = Math.rint(kg / POUND);
     line("");
     line(
-        "5. Its share of the forage dry matter is %.4f / %.4f = %.0f %%. Bags of 20 kg at 13.4:"
-            + " %s kg × 30 / 20 kg = %s bags a month; %s a day.",
-        kg * added.dm(),
-        forage,
-        100 * kg * added.dm() / forage,
-        plain(kg),
+        "2. Equal dry matter of C25-101: %s kg × %.3f / %.3f = %.4f kg = %.4f lb, the nearest step"
+            + " %s lb = %s kg.",
+        plain(oldKg),
+        old.dm(),
+        added.dm(),
+        kg,
+        kg / POUND,
+        check("comet lb", pounds, sources.remedy("comet", "3", "C25-101").get("then_lb"), 0),
         check(
-            "comet bags",
-            kg * 30 / 20,
-            sources.remedy("comet", "2", "MEDDLOW").get("units_per_month"),
-            2),
-        check(
-            "comet cost",
-            kg * added.price(),
-            sources.remedy("comet", "2", "MEDDLOW").get("cost_per_day"),
-            3));
-    line(
-        "   A quarter and half of the forage are shown too, as not enough: at half, c + z·u is"
-            + " %.2f.",
-        WorkedMix.whole(mix.ration(4.75, 4.75)).upper(Z_20));
+            "comet kg", pounds * POUND, sources.remedy("comet", "3", "C25-101").get("then_kg"), 4));
+    List<Fed> ration = new ArrayList<>(List.of(new Fed(added, pounds * POUND)));
+    ration.addAll(rest);
+    Whole whole = WorkedMix.whole(ration);
+    var row = sources.remedy("comet", "3", "C25-101");
     line("");
     line(
-        "6. HAV-1 exceeds and cleared forage is at hand: no slow steps, the veterinarian is asked"
+        "3. Checked: c = %s, u = %s, c + 0.8416·u = %.4f ≤ 10: it clears. Bales of %s kg:"
+            + " %.4f kg × 30 / %s kg = %s bales a month.",
+        check("comet then c", whole.mean(), row.get("nsc_wsc_after"), 4),
+        check("comet then u", whole.u(), row.get("u_after"), 4),
+        whole.upper(Z_20),
+        plain(sources.lot("C25-101", "bale_kg")),
+        pounds * POUND,
+        plain(sources.lot("C25-101", "bale_kg")),
+        check(
+            "comet bales",
+            pounds * POUND * 30 / sources.lot("C25-101", "bale_kg"),
+            row.get("units_per_month"),
+            2));
+    line("");
+    line(
+        "4. HAV-1 exceeds and cleared forage is at hand: no slow steps, the veterinarian is asked"
             + " first.");
   }
 
@@ -210,7 +223,7 @@ final class WorkedExamplesPage {
     double fullDose = sources.ration("thimble", "TUPPIN");
     Fed pinch = new Fed(salt, sources.ration("thimble", "SALT"));
     line("");
-    line("## Thimble: stay on the present hay; a fortified forage with its balancer pro rata");
+    line("## Thimble: stay on the present hay; the least share of a controlled forage");
     line("");
     line(
         "A pony of 250 kg that has had laminitis: at most 10 %% DM at a risk of 5 %%. It is fed"
@@ -236,9 +249,39 @@ final class WorkedExamplesPage {
         plain(presentKg),
         check("thimble hold days", left / presentKg, row.get("days_of_stock"), 1));
     line("");
-    line("### Proposal 2, the least share of Lowlawn Complete Forage Chop");
+    line("### Proposal 3, the least share of Meddlow Low-Sugar Chop");
     line("");
-    fortified(coming, oldKg, fullDose, pinch);
+    line("Batch M2511 has a certificate. As it would be fed without a change:");
+    Item chop = sources.certified("MEDDLOW", "M2511");
+    List<Fed> rest = List.of(new Fed(balancer, fullDose), pinch);
+    table(coming, oldKg, rest);
+    WorkedMix mix = new WorkedMix(coming, oldKg, chop, rest, LIMIT, Z_5);
+    least(mix);
+    Choice best = weigh("thimble", "3", "MEDDLOW", "C25-111", mix);
+    double kg = best.addedKg();
+    double forage = kg * chop.dm() + best.oldKg() * coming.dm();
+    line("");
+    line(
+        "5. Its share of the forage dry matter is %.4f / %.4f = %.0f %%. Bags of 20 kg at 13.4:"
+            + " %s kg × 30 / 20 kg = %s bags a month; %s a day.",
+        kg * chop.dm(),
+        forage,
+        100 * kg * chop.dm() / forage,
+        plain(kg),
+        check(
+            "thimble bags",
+            kg * 30 / 20,
+            sources.remedy("thimble", "3", "MEDDLOW").get("units_per_month"),
+            2),
+        check(
+            "thimble cost",
+            kg * chop.price(),
+            sources.remedy("thimble", "3", "MEDDLOW").get("cost_per_day"),
+            3));
+    line(
+        "   A quarter and half of the forage are shown too, as not enough: at half, c + z·u is"
+            + " %.2f.",
+        WorkedMix.whole(mix.ration(2.25, 2.25)).upper(Z_5));
   }
 
   /** Balancer and share hang on each other; taken in turns they settle. */
@@ -272,26 +315,26 @@ final class WorkedExamplesPage {
     double weighed = nearest((1 - r) * fullDose);
     line("");
     line(
-        "2. Weighable: %s kg of chop and %s kg of C25-111 are the nearest that clear and change"
+        "2. Weighable: %s kg of chop and %s kg of C25-108 are the nearest that clear and change"
             + " least. There r = %.4f and the balancer (1 − %.4f) × %s = %.4f kg, weighed %s kg.",
         check(
-            "thimble chop",
+            "juniper chop",
             best.addedKg(),
-            sources.remedy("thimble", "2", "LOWLAWN").get("then_kg"),
+            sources.remedy("juniper", "2", "LOWLAWN").get("then_kg"),
             2),
         check(
-            "thimble hay",
+            "juniper hay",
             best.oldKg(),
-            sources.remedy("thimble", "2", "C25-111").get("then_kg"),
+            sources.remedy("juniper", "2", "C25-108").get("then_kg"),
             2),
         r,
         r,
         plain(fullDose),
         (1 - r) * fullDose,
         check(
-            "thimble balancer",
+            "juniper balancer",
             weighed,
-            sources.remedy("thimble", "2", "TUPPIN").get("then_kg"),
+            sources.remedy("juniper", "2", "TUPPIN").get("then_kg"),
             3));
     List<Fed> ration =
         List.of(
@@ -300,21 +343,21 @@ final class WorkedExamplesPage {
             new Fed(balancer, weighed),
             pinch);
     Whole whole = WorkedMix.whole(ration);
-    var row = sources.remedy("thimble", "2", "LOWLAWN");
+    var row = sources.remedy("juniper", "2", "LOWLAWN");
     line("");
     line(
-        "3. Checked: c = %s, u = %s, c + 1.6449·u = %.4f ≤ 10: it clears, narrowly.",
-        check("thimble c", whole.mean(), row.get("nsc_wsc_after"), 4),
-        check("thimble u", whole.u(), row.get("u_after"), 4),
-        whole.upper(Z_5));
+        "3. Checked: c = %s, u = %s, c + 0.8416·u = %.4f ≤ 10: it clears.",
+        check("juniper chop c", whole.mean(), row.get("nsc_wsc_after"), 4),
+        check("juniper chop u", whole.u(), row.get("u_after"), 4),
+        whole.upper(Z_20));
   }
 
   private WorkedMix mix(Item coming, double oldKg, Item chop, double dose, Fed pinch) {
-    return new WorkedMix(coming, oldKg, chop, List.of(new Fed(balancer, dose), pinch), LIMIT, Z_5);
+    return new WorkedMix(coming, oldKg, chop, List.of(new Fed(balancer, dose), pinch), LIMIT, Z_20);
   }
 
   private double share(double chopKg, double hayKg, double low, double high) {
-    double weight = sources.horse("thimble", "body_weight_kg");
+    double weight = sources.horse("juniper", "body_weight_kg");
     double rate = 100 * chopKg / weight;
     double all = 100 * (chopKg + hayKg) / weight;
     return Math.min(1, rate / Math.max(low, Math.min(high, all)));
@@ -326,6 +369,20 @@ final class WorkedExamplesPage {
     Whole whole = WorkedMix.whole(ration);
     line("");
     line("1. As fed now:");
+    table(old, oldKg, rest);
+    var row = sources.horseRow(horse);
+    line("");
+    line(
+        "   %s kg of dry matter, c = %s, u = %s: c + 0.8416·u = %.2f, over 10.",
+        check(horse + " dm", whole.dmKg(), row.get("dm_kg"), 4),
+        check(horse + " c", whole.mean(), row.get("nsc_wsc_pct_dm"), 4),
+        check(horse + " u", whole.u(), row.get("u"), 4),
+        whole.upper(Z_20));
+  }
+
+  private void table(Item old, double oldKg, List<Fed> rest) {
+    List<Fed> ration = new ArrayList<>(List.of(new Fed(old, oldKg)));
+    ration.addAll(rest);
     line("");
     line("   | item | kg as fed | DM | kg DM | NSC, % DM | u |".replace("%", "%%"));
     line("   |---|---|---|---|---|---|");
@@ -339,14 +396,6 @@ final class WorkedExamplesPage {
           f.item().content(),
           f.item().u());
     }
-    var row = sources.horseRow(horse);
-    line("");
-    line(
-        "   %s kg of dry matter, c = %s, u = %s: c + 0.8416·u = %.2f, over 10.",
-        check(horse + " dm", whole.dmKg(), row.get("dm_kg"), 4),
-        check(horse + " c", whole.mean(), row.get("nsc_wsc_pct_dm"), 4),
-        check(horse + " u", whole.u(), row.get("u"), 4),
-        whole.upper(Z_20));
   }
 
   private void least(WorkedMix mix) {

@@ -202,7 +202,8 @@ final class Recheck {
     double score = Csv.number(horse.get("body_condition"));
     boolean isThin = score <= books.settingNumber("condition_thin_at_most");
     boolean isFat = score >= books.settingNumber("condition_fat_at_least");
-    boolean mayLose = isFat && (horse.get("vet_plan").equals("yes") || !isProtected(horse, evaluated));
+    boolean mayLose =
+        isFat && (horse.get("vet_plan").equals("yes") || !isProtected(horse, evaluated));
     if (!mayLose && then.supply() < Math.min(need, now.supply()) - even - 1e-5 * need) {
       found.add("energy " + then.supply() + " of " + need + ", now " + now.supply());
     }

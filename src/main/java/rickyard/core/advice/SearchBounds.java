@@ -77,7 +77,9 @@ final class SearchBounds {
     return Optional.of(
         new EnergyBand(
             mayLose ? 0 : Math.max(0, Math.min(need, Math.min(supply, now)) - even),
-            diet.energy().isThin() ? Double.POSITIVE_INFINITY : Math.max(need, Math.max(supply, now)) + even));
+            diet.energy().isThin()
+                ? Double.POSITIVE_INFINITY
+                : Math.max(need, Math.max(supply, now)) + even));
   }
 
   /** Whether every item's content of a nutrient was reported. */

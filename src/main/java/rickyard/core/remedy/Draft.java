@@ -13,7 +13,8 @@ import java.util.stream.Collectors;
  * @param score change, distance from the target, shortfalls and cost; less is better
  * @param ideal the same before the amounts were rounded to the scale
  */
-record Draft(List<Serving> ration, List<Candidate> added, CheckedDiet diet, double score, double ideal) {
+record Draft(
+    List<Serving> ration, List<Candidate> added, CheckedDiet diet, double score, double ideal) {
 
   /**
    * The best first: enough, then least beyond the limits, then least newly lacking by reports, then

@@ -8,8 +8,8 @@ import java.util.stream.Stream;
  * Digestible energy that a changed ration should stay within, so that the change does not push the
  * body condition the wrong way.
  *
- * <p>It binds only where the energy of every item is known from reports: what is assumed of one
- * hay is no reason against it.
+ * <p>It binds only where the energy of every item is known from reports: what is assumed of one hay
+ * is no reason against it.
  *
  * @param leastMcal per day; 0 where less is no harm
  * @param mostMcal per day; infinite where more is no harm

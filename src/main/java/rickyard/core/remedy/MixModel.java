@@ -228,8 +228,7 @@ final class MixModel {
 
   private void addEnergy(LinearProgram program, EnergyBand band) {
     double fixed = EnergyBand.of(spec.fixed());
-    double[] row =
-        free.stream().mapToDouble(f -> EnergyBand.perKgDm(f.item()).orElse(0)).toArray();
+    double[] row = free.stream().mapToDouble(f -> EnergyBand.perKgDm(f.item()).orElse(0)).toArray();
     program.row(row, band.leastMcal() - fixed, band.mostMcal() - fixed);
   }
 

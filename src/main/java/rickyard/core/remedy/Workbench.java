@@ -53,8 +53,8 @@ final class Workbench {
 
   /**
    * The optimum in exact amounts. The balancer depends on the share of fortified forage and the
-   * forage on the balancer: both are found in turns until they agree; where they never quite do, the
-   * scale and the diet code decide.
+   * forage on the balancer: both are found in turns until they agree; where they never quite do,
+   * the scale and the diet code decide.
    */
   Optional<Exact> exact(MixSpec start) {
     MixSpec spec = start;
@@ -171,7 +171,10 @@ final class Workbench {
   }
 
   private Optional<Draft> firstEnough(MixSpec spec, List<double[]> ordered, double ideal) {
-    return ordered.stream().map(x -> draft(spec, x, ideal)).filter(d -> d.diet().isEnough()).findFirst();
+    return ordered.stream()
+        .map(x -> draft(spec, x, ideal))
+        .filter(d -> d.diet().isEnough())
+        .findFirst();
   }
 
   private static List<double[]> extended(List<double[]> choices, List<Double> values) {
@@ -232,8 +235,7 @@ final class Workbench {
             .filter(c -> fed.stream().anyMatch(a -> a.item().isSameAs(c)))
             .filter(c -> request.ration().stream().noneMatch(a -> a.item().isSameAs(c)))
             .toList();
-    return new Draft(
-        fed, added, checked(fed), new MixModel(request, spec).score(dmKg), ideal);
+    return new Draft(fed, added, checked(fed), new MixModel(request, spec).score(dmKg), ideal);
   }
 
   /** A weighable amount of a balancer; none where what is left of it is not worth weighing. */

@@ -65,8 +65,7 @@ final class PlainCheck implements DietCheck {
     if (straw > intake.maxStrawShare() * forage + 1e-9) {
       obstacles.add("too much straw");
     }
-    boolean isKnown =
-        ration.stream().allMatch(a -> a.item().contents().containsKey("energy"));
+    boolean isKnown = ration.stream().allMatch(a -> a.item().contents().containsKey("energy"));
     double mcal = 0;
     for (Serving a : ration) {
       mcal += isKnown ? a.dmKg() * a.item().contents().get("energy").value() : 0;

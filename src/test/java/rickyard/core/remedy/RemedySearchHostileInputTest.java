@@ -104,7 +104,8 @@ class RemedySearchHostileInputTest {
     assertThrows(IllegalArgumentException.class, () -> Serving.ofForage(HIGH, -1));
     assertThrows(IllegalArgumentException.class, () -> new Content(Double.POSITIVE_INFINITY, 1));
     assertThrows(IllegalArgumentException.class, () -> lot("WET", 8, 1, 0));
-    assertThrows(IllegalArgumentException.class, () -> new IntakeRange(5, 4, 0, 0.3, Optional.empty()));
+    assertThrows(
+        IllegalArgumentException.class, () -> new IntakeRange(5, 4, 0, 0.3, Optional.empty()));
     assertThrows(IllegalArgumentException.class, () -> Yard.fullRate(2, 1.5));
   }
 }

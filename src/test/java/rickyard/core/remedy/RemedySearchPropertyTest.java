@@ -252,9 +252,7 @@ class RemedySearchPropertyTest {
       Optional<Draft> before, Optional<Draft> after, String where) {
     if (before.isPresent() && before.get().diet().isEnough()) {
       assertTrue(after.isPresent() && after.get().diet().isEnough(), where);
-      boolean hasDose =
-          before.get().ration().stream()
-              .anyMatch(a -> a.item().isBalancer());
+      boolean hasDose = before.get().ration().stream().anyMatch(a -> a.item().isBalancer());
       double most = before.get().score() * (hasDose ? 1.05 : 1) + TIE;
       assertTrue(after.get().score() <= most, where);
     }
