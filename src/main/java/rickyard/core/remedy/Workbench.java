@@ -3,8 +3,11 @@ package rickyard.core.remedy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Turns a support into a weighable ration: the optimiser's amounts, the balancer that follows from
@@ -108,7 +111,7 @@ final class Workbench {
     for (int i = 0; i < rounded.length; i++) {
       rounded[i] = weighable(spec.free().get(i), dmKg[i]);
     }
-    return draft(spec, rounded);
+    return draft(spec, rounded, new MixFigures(request, spec).score(rounded));
   }
 
   /** The nearest weighable dry matter; today's amount stays as it is. */
@@ -124,26 +127,43 @@ final class Workbench {
       choices = extended(choices, steps(spec.free().get(i), dmKg[i]));
     }
     MixModel model = new MixModel(request, spec);
+    MixFigures figures = new MixFigures(request, spec);
     List<double[]> ordered =
         choices.stream()
+            .map(x -> new Neighbour(x, !model.isMet(x), figures.score(x)))
             .sorted(
-                Comparator.<double[], Boolean>comparing(
-                        x -> model.worstExcess(x) > UncertainRow.TOLERANCE)
-                    .thenComparingDouble(model::score))
+                Comparator.comparing(Neighbour::isBeyond).thenComparingDouble(Neighbour::score))
             .limit(request.settings().largestNumberOfChecks())
+            .map(Neighbour::dmKg)
             .toList();
-    Draft first = draft(spec, ordered.get(0));
-    Draft near = firstEnough(spec, ordered).orElse(first);
+    Function<double[], Draft> drafts = drafts(spec, figures);
+    Draft first = drafts.apply(ordered.get(0));
+    Draft near = firstEnough(drafts, ordered).orElse(first);
+    if (!near.diet().isEnough()) {
+      return near;
+    }
     List<double[]> better =
-        new ScaleGrid(request, spec, model)
+        new ScaleGrid(request, spec, model, figures)
             .better(near.score()).stream()
                 .limit(request.settings().largestNumberOfChecks())
                 .toList();
-    return near.diet().isEnough() ? firstEnough(spec, better).orElse(near) : near;
+    return firstEnough(drafts, better).orElse(near);
   }
 
-  private Optional<Draft> firstEnough(MixSpec spec, List<double[]> ordered) {
-    return ordered.stream().map(x -> draft(spec, x)).filter(d -> d.diet().isEnough()).findFirst();
+  /** A weighable choice beside the optimum. */
+  private record Neighbour(double[] dmKg, boolean isBeyond, double score) {}
+
+  /** Each choice of a support is drafted and checked once. */
+  private Function<double[], Draft> drafts(MixSpec spec, MixFigures figures) {
+    Map<List<Double>, Draft> known = new HashMap<>();
+    return x ->
+        known.computeIfAbsent(
+            Arrays.stream(x).boxed().toList(), key -> draft(spec, x, figures.score(x)));
+  }
+
+  private static Optional<Draft> firstEnough(
+      Function<double[], Draft> drafts, List<double[]> ordered) {
+    return ordered.stream().map(drafts).filter(d -> d.diet().isEnough()).findFirst();
   }
 
   private static List<double[]> extended(List<double[]> choices, List<Double> values) {
@@ -188,7 +208,7 @@ final class Workbench {
     }
   }
 
-  private Draft draft(MixSpec spec, double[] dmKg) {
+  private Draft draft(MixSpec spec, double[] dmKg, double score) {
     List<Serving> balanced = FortifiedShare.withBalancers(request, spec.ration(dmKg));
     List<Serving> ration = new ArrayList<>();
     for (Serving a : balanced) {
@@ -202,7 +222,7 @@ final class Workbench {
             .filter(c -> fed.stream().anyMatch(a -> a.item().isSameAs(c)))
             .filter(c -> request.ration().stream().noneMatch(a -> a.item().isSameAs(c)))
             .toList();
-    return new Draft(fed, added, checked(fed), new MixModel(request, spec).score(dmKg));
+    return new Draft(fed, added, checked(fed), score);
   }
 
   /** A weighable amount of a balancer; none where what is left of it is not worth weighing. */
