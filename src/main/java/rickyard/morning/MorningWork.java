@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.coop.CoOpAdvice;
@@ -40,6 +41,8 @@ final class MorningWork {
   private final InboxReader intake;
   private final Pipeline pipeline;
   private final String reader;
+  private final Map<String, ReadFile> readNow = new ConcurrentHashMap<>();
+  private final Map<String, HorseAdvice> advisedNow = new ConcurrentHashMap<>();
   private final AtomicInteger readSoFar = new AtomicInteger();
   private final AtomicInteger advisedSoFar = new AtomicInteger();
   private Optional<SettledMorning> settled = Optional.empty();
@@ -109,7 +112,13 @@ final class MorningWork {
   }
 
   void keepReading(ReadResult result) {
-    result.file().ifPresent(file -> ledger.results().keepReading(result.sha256(), reader, file));
+    result
+        .file()
+        .ifPresent(
+            file -> {
+              ledger.results().keepReading(result.sha256(), reader, file);
+              readNow.put(result.sha256(), file);
+            });
   }
 
   /** Settles what belongs to what and what is in force, over all documents ever kept. */
@@ -136,8 +145,10 @@ final class MorningWork {
   }
 
   void keepAdvice(List<HorseAdvice> advice) {
-    advice.forEach(
-        a -> ledger.results().keepStep(number, identity.identity(), ADVICE + a.horse(), a));
+    for (HorseAdvice a : advice) {
+      ledger.results().keepStep(number, identity.identity(), ADVICE + a.horse(), a);
+      advisedNow.put(a.horse(), a);
+    }
   }
 
   /** Shares out what the co-op has; it waits for the advice on all horses. */
@@ -162,7 +173,13 @@ final class MorningWork {
     return keptShare().isPresent() && horses().stream().allMatch(h -> kept(h).isPresent());
   }
 
+  /** What this run has worked out itself is at hand; the rest an earlier run has left. */
   private Optional<HorseAdvice> kept(String horse) {
+    HorseAdvice now = advisedNow.get(horse);
+    return now != null ? Optional.of(now) : keptEarlier(horse);
+  }
+
+  private Optional<HorseAdvice> keptEarlier(String horse) {
     return ledger.results().step(number, identity.identity(), ADVICE + horse, HorseAdvice.class);
   }
 
@@ -209,9 +226,8 @@ final class MorningWork {
     read.computeIfAbsent(
         sha256,
         hash ->
-            ledger
-                .results()
-                .reading(hash, reader, ReadFile.class)
+            Optional.ofNullable(readNow.remove(hash))
+                .or(() -> ledger.results().reading(hash, reader, ReadFile.class))
                 .orElseGet(() -> readAgain(hash)));
   }
 
