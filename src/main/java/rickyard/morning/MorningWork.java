@@ -74,10 +74,8 @@ final class MorningWork {
 
   /** Keeps the bytes of everything that arrived; a file that changed meanwhile gets a problem. */
   void arrive() {
-    List<ArrivalRow> rows = new ArrayList<>();
-    for (ArrivalRow row : ledger.mornings().arrivals(number)) {
-      rows.add(row.problemCode().isEmpty() ? inputs.keep(row, ledger.originals()) : row);
-    }
+    List<ArrivalRow> rows =
+        new Keeping(inputs, ledger.originals()).keep(ledger.mornings().arrivals(number));
     ledger.mornings().replaceArrivals(number, rows);
     progress.line("keep     " + Words.count(kept(rows), "original") + " in the ledger");
   }
@@ -138,13 +136,23 @@ final class MorningWork {
     return pipeline.horseIds();
   }
 
-  HorseAdvice advise(String horseId) {
-    HorseAdvice advice = pipeline.advise(horseId, settled(), judged());
-    progress.step("advise", advisedSoFar.incrementAndGet(), pipeline.horseIds().size());
-    return advice;
+  /** Advises several horses side by side, which is pure, and keeps what was found. */
+  void advise(List<String> horseIds) {
+    SettledMorning settled = settled();
+    Judged judged = judged();
+    int all = pipeline.horseIds().size();
+    List<HorseAdvice> found =
+        Hands.map(
+            horseIds,
+            horse -> {
+              HorseAdvice advice = pipeline.advise(horse, settled, judged);
+              progress.step("advise", advisedSoFar.incrementAndGet(), all);
+              return advice;
+            });
+    keep(found);
   }
 
-  void keepAdvice(List<HorseAdvice> advice) {
+  private void keep(List<HorseAdvice> advice) {
     for (HorseAdvice a : advice) {
       ledger.results().keepStep(number, identity.identity(), ADVICE + a.horse(), a);
       advisedNow.put(a.horse(), a);
@@ -161,7 +169,9 @@ final class MorningWork {
   }
 
   private List<HorseAdvice> advice() {
-    return horses().stream().map(h -> kept(h).orElseGet(() -> advise(h))).toList();
+    return horses().stream()
+        .map(h -> kept(h).orElseGet(() -> pipeline.advise(h, settled(), judged())))
+        .toList();
   }
 
   private Optional<CoOpAdvice> keptShare() {
