@@ -1,7 +1,10 @@
 package rickyard.cli;
 
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,18 +23,6 @@ import rickyard.tables.UnusableTablesException;
     description = "From a morning's forage analyses to horses fed correctly: one batch.",
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
-    subcommands = {
-      MorningCommand.class,
-      DemoCommand.class,
-      CheckCommand.class,
-      SortCommand.class,
-      ShareCommand.class,
-      TraceCommand.class,
-      AboutCommand.class,
-      SettleCommand.class,
-      RebuildCommand.class,
-      CompletionCommand.class
-    },
     footer = {
       "",
       "Examples:",
@@ -46,10 +37,15 @@ import rickyard.tables.UnusableTablesException;
     })
 public final class Rickyard implements Runnable {
 
+  private static final String COMPLETION = "completion";
+
   static final int DONE = 0;
   static final int FAILED = 1;
   static final int USAGE = 2;
   static final int HELD = 3;
+
+  /** In the order of the help. */
+  private static final Map<String, Supplier<Object>> COMMANDS = commands();
 
   @Spec private CommandSpec spec;
 
@@ -62,11 +58,40 @@ public final class Rickyard implements Runnable {
 
   /** Runs one command and gives its exit status. */
   public static int run(List<String> args) {
-    CommandLine line = new CommandLine(new Rickyard());
+    CommandLine line = line(args);
     line.setExecutionExceptionHandler((e, command, parsed) -> explain(command.getErr(), e));
     line.setParameterExceptionHandler(Rickyard::wrongUsage);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     return line.execute(args.toArray(new String[0]));
+  }
+
+  private static Map<String, Supplier<Object>> commands() {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("morning", MorningCommand::new);
+    commands.put("demo", DemoCommand::new);
+    commands.put("check", CheckCommand::new);
+    commands.put("sort", SortCommand::new);
+    commands.put("share", ShareCommand::new);
+    commands.put("trace", TraceCommand::new);
+    commands.put("about", AboutCommand::new);
+    commands.put("settle", SettleCommand::new);
+    commands.put("rebuild", RebuildCommand::new);
+    commands.put(COMPLETION, CompletionCommand::new);
+    return commands;
+  }
+
+  /** With the command that is named, or with all: to learn what each can do takes a while. */
+  private static CommandLine line(List<String> args) {
+    CommandLine line = new CommandLine(new Rickyard());
+    String named = args.isEmpty() ? "" : args.get(0);
+    boolean isOne = COMMANDS.containsKey(named) && !named.equals(COMPLETION);
+    COMMANDS.forEach(
+        (name, command) -> {
+          if (!isOne || name.equals(named)) {
+            line.addSubcommand(name, command.get());
+          }
+        });
+    return line;
   }
 
   @Override

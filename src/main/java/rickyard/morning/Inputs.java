@@ -79,27 +79,6 @@ record Inputs(
         folders.registers(), config.isPresent() ? context.withOfficeConfig(config.get()) : context);
   }
 
-  /** Keeps the bytes of a file; one that changed since the inventory gets a problem instead. */
-  ArrivalRow keep(ArrivalRow row, Originals originals) {
-    if (originals.has(row.sha256(), row.bytes())) {
-      return row;
-    }
-    Arrival arrival =
-        inventory.arrivals().stream()
-            .filter(a -> a.relativePath().equals(row.path()))
-            .findFirst()
-            .orElseThrow();
-    return inventory.read(
-        arrival,
-        bytes -> {
-          originals.keep(row.sha256(), bytes);
-          return row;
-        },
-        problem ->
-            new ArrivalRow(
-                row.path(), row.sha256(), row.bytes(), problem.code(), problem.sentence()));
-  }
-
   /** What reads the documents. */
   Readers readers() {
     return new Readers(tables.dictionary());

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.coop.CoOpAdvice;
@@ -40,6 +41,8 @@ final class MorningWork {
   private final InboxReader intake;
   private final Pipeline pipeline;
   private final String reader;
+  private final Map<String, ReadFile> readNow = new ConcurrentHashMap<>();
+  private final Map<String, HorseAdvice> advisedNow = new ConcurrentHashMap<>();
   private final AtomicInteger readSoFar = new AtomicInteger();
   private final AtomicInteger advisedSoFar = new AtomicInteger();
   private Optional<SettledMorning> settled = Optional.empty();
@@ -71,10 +74,8 @@ final class MorningWork {
 
   /** Keeps the bytes of everything that arrived; a file that changed meanwhile gets a problem. */
   void arrive() {
-    List<ArrivalRow> rows = new ArrayList<>();
-    for (ArrivalRow row : ledger.mornings().arrivals(number)) {
-      rows.add(row.problemCode().isEmpty() ? inputs.keep(row, ledger.originals()) : row);
-    }
+    List<ArrivalRow> rows =
+        new Keeping(inputs, ledger.originals()).keep(ledger.mornings().arrivals(number));
     ledger.mornings().replaceArrivals(number, rows);
     progress.line("keep     " + Words.count(kept(rows), "original") + " in the ledger");
   }
@@ -109,7 +110,13 @@ final class MorningWork {
   }
 
   void keepReading(ReadResult result) {
-    result.file().ifPresent(file -> ledger.results().keepReading(result.sha256(), reader, file));
+    result
+        .file()
+        .ifPresent(
+            file -> {
+              ledger.results().keepReading(result.sha256(), reader, file);
+              readNow.put(result.sha256(), file);
+            });
   }
 
   /** Settles what belongs to what and what is in force, over all documents ever kept. */
@@ -129,15 +136,27 @@ final class MorningWork {
     return pipeline.horseIds();
   }
 
-  HorseAdvice advise(String horseId) {
-    HorseAdvice advice = pipeline.advise(horseId, settled(), judged());
-    progress.step("advise", advisedSoFar.incrementAndGet(), pipeline.horseIds().size());
-    return advice;
+  /** Advises several horses side by side, which is pure, and keeps what was found. */
+  void advise(List<String> horseIds) {
+    SettledMorning settled = settled();
+    Judged judged = judged();
+    int all = pipeline.horseIds().size();
+    List<HorseAdvice> found =
+        Hands.map(
+            horseIds,
+            horse -> {
+              HorseAdvice advice = pipeline.advise(horse, settled, judged);
+              progress.step("advise", advisedSoFar.incrementAndGet(), all);
+              return advice;
+            });
+    keep(found);
   }
 
-  void keepAdvice(List<HorseAdvice> advice) {
-    advice.forEach(
-        a -> ledger.results().keepStep(number, identity.identity(), ADVICE + a.horse(), a));
+  private void keep(List<HorseAdvice> advice) {
+    for (HorseAdvice a : advice) {
+      ledger.results().keepStep(number, identity.identity(), ADVICE + a.horse(), a);
+      advisedNow.put(a.horse(), a);
+    }
   }
 
   /** Shares out what the co-op has; it waits for the advice on all horses. */
@@ -150,7 +169,9 @@ final class MorningWork {
   }
 
   private List<HorseAdvice> advice() {
-    return horses().stream().map(h -> kept(h).orElseGet(() -> advise(h))).toList();
+    return horses().stream()
+        .map(h -> kept(h).orElseGet(() -> pipeline.advise(h, settled(), judged())))
+        .toList();
   }
 
   private Optional<CoOpAdvice> keptShare() {
@@ -162,7 +183,13 @@ final class MorningWork {
     return keptShare().isPresent() && horses().stream().allMatch(h -> kept(h).isPresent());
   }
 
+  /** What this run has worked out itself is at hand; the rest an earlier run has left. */
   private Optional<HorseAdvice> kept(String horse) {
+    HorseAdvice now = advisedNow.get(horse);
+    return now != null ? Optional.of(now) : keptEarlier(horse);
+  }
+
+  private Optional<HorseAdvice> keptEarlier(String horse) {
     return ledger.results().step(number, identity.identity(), ADVICE + horse, HorseAdvice.class);
   }
 
@@ -209,9 +236,8 @@ final class MorningWork {
     read.computeIfAbsent(
         sha256,
         hash ->
-            ledger
-                .results()
-                .reading(hash, reader, ReadFile.class)
+            Optional.ofNullable(readNow.remove(hash))
+                .or(() -> ledger.results().reading(hash, reader, ReadFile.class))
                 .orElseGet(() -> readAgain(hash)));
   }
 

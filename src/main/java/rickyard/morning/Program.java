@@ -2,10 +2,13 @@ package rickyard.morning;
 
 import java.io.IOException;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.zip.ZipFile;
 import rickyard.ledger.Originals;
 
 /** Which program this is: its version, and a digest of its code that tells two builds apart. */
@@ -20,7 +23,13 @@ public final class Program {
 
   /** Version and digest of the jar; two jars of the same bytes give the same text. */
   static String identity() {
-    return version() + " " + jar().map(Program::digest).orElse("development");
+    return Known.IDENTITY;
+  }
+
+  /** Looked up once: no morning changes the program that runs it. */
+  private static final class Known {
+    static final String IDENTITY =
+        version() + " " + jar().map(Program::digest).orElse("development");
   }
 
   private static Optional<Path> jar() {
@@ -36,9 +45,15 @@ public final class Program {
     }
   }
 
+  /** Over name, size and checksum of every file in it, which the jar has ready. */
   private static String digest(Path jar) {
-    try {
-      return Originals.sha256(Files.readAllBytes(jar));
+    try (ZipFile zip = new ZipFile(jar.toFile())) {
+      String files =
+          zip.stream()
+              .map(file -> file.getName() + " " + file.getSize() + " " + file.getCrc())
+              .sorted()
+              .collect(Collectors.joining("\n"));
+      return Originals.sha256(files.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       return "unreadable";
     }

@@ -1,11 +1,14 @@
 package rickyard.morning;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -19,6 +22,9 @@ import rickyard.report.OutputFile;
  * {@code run.json} last, as the mark that everything is there.
  */
 final class Publisher {
+  /** summary.html, .json, .pdf and .xlsx. */
+  private static final String LONGEST = "summary.";
+
   private final Path out;
 
   Publisher(Path out) {
@@ -37,21 +43,42 @@ final class Publisher {
       DurableFiles.folder(out);
       wipeTemporary();
       Manifest before = Manifest.read(out).orElse(new Manifest(new TreeMap<>()));
-      SortedMap<String, String> hashes = new TreeMap<>();
-      for (Map.Entry<String, OutputFile> output : outputs.entrySet()) {
-        Path file = out.resolve(output.getKey());
-        hashes.put(output.getKey(), DurableFiles.writeChanged(file, output.getValue()::write));
-      }
-      Manifest now = new Manifest(hashes);
+      Manifest now = new Manifest(written(outputs));
       for (String path : before.files().keySet()) {
         if (!now.files().containsKey(path)) {
           remove(path);
         }
       }
       DurableFiles.write(out.resolve(Manifest.RUN), run.apply(now));
+    } catch (UncheckedIOException e) {
+      throw unwritten(e.getCause());
     } catch (IOException e) {
-      throw new LedgerException(
-          "The outputs cannot be written to " + at(e) + ": " + DurableFiles.why(e), e);
+      throw unwritten(e);
+    }
+  }
+
+  private LedgerException unwritten(IOException e) {
+    return new LedgerException(
+        "The outputs cannot be written to " + at(e) + ": " + DurableFiles.why(e), e);
+  }
+
+  /** Writes the files side by side, the longest to make first; none knows of another. */
+  private SortedMap<String, String> written(SortedMap<String, OutputFile> outputs) {
+    List<String> names = new ArrayList<>(outputs.keySet());
+    names.sort(Comparator.comparing(name -> !name.startsWith(LONGEST)));
+    List<String> hashes = Hands.map(names, name -> written(name, outputs.get(name)));
+    SortedMap<String, String> byName = new TreeMap<>();
+    for (int i = 0; i < names.size(); i++) {
+      byName.put(names.get(i), hashes.get(i));
+    }
+    return byName;
+  }
+
+  private String written(String name, OutputFile output) {
+    try {
+      return DurableFiles.writeChanged(out.resolve(name), output::write);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

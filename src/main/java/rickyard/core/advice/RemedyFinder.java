@@ -139,7 +139,7 @@ final class RemedyFinder {
   /** The diet code as the search sees it. */
   private CheckedDiet check(List<Serving> ration) {
     List<Portion> portions = manger.portions(ration);
-    Diet diet = diet(portions);
+    Diet diet = Diet.withoutNotes(horse, portions, requirements, context.standards());
     List<CheckedLimit> checked =
         Stream.concat(judge.judge(diet, groups).stream(), hazards.alone(portions).stream())
             .filter(v -> !v.isSilent())

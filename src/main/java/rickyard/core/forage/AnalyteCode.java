@@ -55,9 +55,31 @@ public record AnalyteCode(String value) implements Comparable<AnalyteCode>, Seri
   public static final AnalyteCode VIT_E = new AnalyteCode("VIT_E");
 
   public AnalyteCode {
-    if (!value.matches("[A-Z][A-Z0-9_]*")) {
+    if (!isCode(value)) {
       throw new IllegalArgumentException("not an analyte code: " + value);
     }
+  }
+
+  private static boolean isCode(String value) {
+    for (int i = 0; i < value.length(); i++) {
+      char c = value.charAt(i);
+      boolean isLetter = c >= 'A' && c <= 'Z';
+      if (!isLetter && (i == 0 || !(c == '_' || (c >= '0' && c <= '9')))) {
+        return false;
+      }
+    }
+    return !value.isEmpty();
+  }
+
+  /** Written out: codes are compared more often than anything else, also before Java is warm. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof AnalyteCode code && value.equals(code.value);
+  }
+
+  @Override
+  public int hashCode() {
+    return value.hashCode();
   }
 
   @Override

@@ -66,6 +66,15 @@ public record Diet(
     return new DietEvaluation(horse, portions, requirements, standards).diet();
   }
 
+  /**
+   * The same without what must be said beside it: for a search that looks at many rations and shows
+   * few of them.
+   */
+  public static Diet withoutNotes(
+      Horse horse, List<Portion> portions, Requirements requirements, FeedingStandards standards) {
+    return new DietEvaluation(horse, portions, requirements, standards).figures();
+  }
+
   Diet withNotes(List<DietNote> said) {
     return new Diet(
         horseId, items, intake, lines, contents, missing, gramsPerDay, bucketMeal, energy, said);

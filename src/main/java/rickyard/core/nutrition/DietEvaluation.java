@@ -70,8 +70,23 @@ final class DietEvaluation {
   }
 
   Diet diet() {
+    SortedMap<AnalyteCode, LimitContents> forLimits = forLimits();
+    Diet diet = figures(forLimits);
+    return diet.withNotes(DietNotes.of(diet, horse, forLimits, requirements, standards));
+  }
+
+  /** The diet without what must be said beside it. */
+  Diet figures() {
+    return figures(forLimits());
+  }
+
+  private SortedMap<AnalyteCode, LimitContents> forLimits() {
     SortedMap<AnalyteCode, LimitContents> forLimits = new TreeMap<>();
     codes().forEach(code -> forLimits.put(code, LimitContents.of(code, items, standards)));
+    return forLimits;
+  }
+
+  private Diet figures(SortedMap<AnalyteCode, LimitContents> forLimits) {
     SortedMap<AnalyteCode, Measured> contents = new TreeMap<>();
     SortedMap<AnalyteCode, List<String>> missing = new TreeMap<>();
     forLimits.forEach(
@@ -85,19 +100,17 @@ final class DietEvaluation {
     NutrientLine energy = requireNonNull(lines.get(Nutrient.DE));
     boolean mayCut = horse.vetPlan() || !intake.rule().isNeverRestricted();
     boolean isGrassLeftOut = FedOutside.grazesUncounted(horse, items);
-    Diet diet =
-        new Diet(
-            horse.id(),
-            items,
-            intake,
-            lines,
-            contents,
-            missing,
-            gramsPerDay(forLimits),
-            BucketMeals.largest(items, horse, forLimits, standards),
-            EnergyView.of(energy, horse, standards.settings(), mayCut, isGrassLeftOut),
-            List.of());
-    return diet.withNotes(DietNotes.of(diet, horse, forLimits, requirements, standards));
+    return new Diet(
+        horse.id(),
+        items,
+        intake,
+        lines,
+        contents,
+        missing,
+        gramsPerDay(forLimits),
+        BucketMeals.largest(items, horse, forLimits, standards),
+        EnergyView.of(energy, horse, standards.settings(), mayCut, isGrassLeftOut),
+        List.of());
   }
 
   /** Every analyte that some item knows on dry matter, and always the sugars and potassium. */

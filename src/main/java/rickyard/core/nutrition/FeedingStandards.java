@@ -36,9 +36,12 @@ public record FeedingStandards(
   }
 
   public Optional<TypicalValue> findTypical(String material, AnalyteCode analyte) {
-    return typicalValues.stream()
-        .filter(t -> t.material().equals(material) && t.analyte().equals(analyte))
-        .findFirst();
+    for (TypicalValue t : typicalValues) {
+      if (t.analyte().equals(analyte) && t.material().equals(material)) {
+        return Optional.of(t);
+      }
+    }
+    return Optional.empty();
   }
 
   public Optional<FeedRole> findRole(String role) {
@@ -46,13 +49,21 @@ public record FeedingStandards(
   }
 
   public Optional<HighValue> findHighValue(String role, AnalyteCode analyte) {
-    return highValues.stream()
-        .filter(h -> h.role().equals(role) && h.analyte().equals(analyte))
-        .findFirst();
+    for (HighValue t : highValues) {
+      if (t.analyte().equals(analyte) && t.role().equals(role)) {
+        return Optional.of(t);
+      }
+    }
+    return Optional.empty();
   }
 
   public Optional<Tolerance> findTolerance(AnalyteCode analyte) {
-    return tolerances.stream().filter(t -> t.analyte().equals(analyte)).findFirst();
+    for (Tolerance t : tolerances) {
+      if (t.analyte().equals(analyte)) {
+        return Optional.of(t);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The intake rule of a horse: that of the protected where it is pregnant, lactating or sick. */

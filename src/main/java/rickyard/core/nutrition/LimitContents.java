@@ -55,7 +55,7 @@ record LimitContents(Map<String, Measured> byItem, List<String> missing, List<St
 
   /** Whether a content comes with forage alone: nothing else adds to it. */
   private static boolean isOfForageOnly(AnalyteCode code, FeedingStandards standards) {
-    return standards.settings().words("forage_only_contents").contains(code.value());
+    return standards.settings().lists("forage_only_contents", code.value());
   }
 
   private static Optional<Measured> admissible(

@@ -64,6 +64,21 @@ public record Settings(SortedMap<String, Setting> byName) {
         .toList();
   }
 
+  /** Whether a word is in a list, without making the list. */
+  boolean lists(String name, String word) {
+    String text = text(name);
+    int from = 0;
+    while (from <= text.length()) {
+      int semicolon = text.indexOf(';', from);
+      int to = semicolon < 0 ? text.length() : semicolon;
+      if (to - from >= word.length() && text.substring(from, to).strip().equals(word)) {
+        return !word.isEmpty();
+      }
+      from = to + 1;
+    }
+    return false;
+  }
+
   /** Share of a horse's energy requirement that a kind of animal needs; 1 where no row says so. */
   public double energyFactor(HorseType type) {
     String name = "energy_factor_" + type.code().toLowerCase(Locale.ROOT);

@@ -3,7 +3,9 @@ package rickyard.core.remedy;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -15,6 +17,7 @@ final class ForageProposals {
   private final RemedyRequest request;
   private final Workbench bench;
   private final boolean freesBucket;
+  private final Map<String, Optional<Draft>> leastShares = new HashMap<>();
 
   /**
    * @param freesBucket whether bucket feeds may become less at the same time
@@ -135,7 +138,7 @@ final class ForageProposals {
 
   /** The least share of a controlled forage that clears with the guard band. */
   Optional<Draft> leastShare(Candidate controlled) {
-    return leastShare(controlled, List.of());
+    return leastShares.computeIfAbsent(controlled.key(), key -> leastShare(controlled, List.of()));
   }
 
   /**

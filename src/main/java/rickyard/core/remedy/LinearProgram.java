@@ -1,23 +1,28 @@
 package rickyard.core.remedy;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.ojalgo.optimisation.Expression;
-import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.matrix.store.R064Store;
+import org.ojalgo.matrix.store.RawStore;
 import org.ojalgo.optimisation.Optimisation;
-import org.ojalgo.optimisation.Variable;
+import org.ojalgo.optimisation.linear.LinearSolver;
 
 /**
  * A small linear program: minimise the sum of cost times variable under linear rows.
  *
  * <p>Single-threaded, and repeated bit for bit for the same rows in the same order. The optimiser
- * works in double; whoever uses a solution checks it against the rows again.
+ * works in double; whoever uses a solution checks it against the rows again. It is given the bare
+ * matrices: its general model first turns every figure into decimals, which takes many times as
+ * long as to solve so small a program.
  */
 final class LinearProgram {
   private final List<double[]> variables = new ArrayList<>();
-  private final List<double[]> rows = new ArrayList<>();
-  private final List<double[]> bounds = new ArrayList<>();
+  private final List<double[]> most = new ArrayList<>();
+  private final List<Double> mostBounds = new ArrayList<>();
+  private final List<double[]> equal = new ArrayList<>();
+  private final List<Double> equalBounds = new ArrayList<>();
 
   /** Adds a variable and says its place. */
   int variable(double lower, double upper, double cost) {
@@ -27,8 +32,19 @@ final class LinearProgram {
 
   /** Adds a row; coefficients past the end of the array are 0, infinite bounds are none. */
   void row(double[] coefficients, double lower, double upper) {
-    rows.add(coefficients.clone());
-    bounds.add(new double[] {lower, upper});
+    if (lower == upper) {
+      equal.add(coefficients.clone());
+      equalBounds.add(lower);
+      return;
+    }
+    if (upper < Double.POSITIVE_INFINITY) {
+      most.add(coefficients.clone());
+      mostBounds.add(upper);
+    }
+    if (lower > Double.NEGATIVE_INFINITY) {
+      most.add(Arrays.stream(coefficients).map(c -> -c).toArray());
+      mostBounds.add(-lower);
+    }
   }
 
   int size() {
@@ -37,51 +53,37 @@ final class LinearProgram {
 
   /** The solution in the order of the variables; empty if no point satisfies the rows. */
   Optional<double[]> minimise() {
-    ExpressionsBasedModel model = new ExpressionsBasedModel();
-    Variable[] columns = new Variable[variables.size()];
-    for (int i = 0; i < columns.length; i++) {
-      double[] v = variables.get(i);
-      columns[i] = model.newVariable("x" + i).weight(v[2]);
-      bound(columns[i], v[0], v[1]);
+    double[] lower = column(0);
+    double[] upper = column(1);
+    LinearSolver.Builder solver = LinearSolver.newBuilder(column(2));
+    if (!most.isEmpty()) {
+      solver.inequalities(matrix(most), vector(mostBounds));
     }
-    for (int r = 0; r < rows.size(); r++) {
-      addRow(model, columns, r);
+    if (!equal.isEmpty()) {
+      solver.equalities(matrix(equal), vector(equalBounds));
     }
-    Optimisation.Result result = model.minimise();
+    Optimisation.Result result = solver.lower(lower).upper(upper).build().solve();
     if (!result.getState().isFeasible()) {
       return Optional.empty();
     }
-    double[] x = new double[columns.length];
+    double[] x = new double[variables.size()];
     for (int i = 0; i < x.length; i++) {
-      double[] v = variables.get(i);
-      x[i] = Math.min(v[1], Math.max(v[0], result.doubleValue(i)));
+      x[i] = Math.min(upper[i], Math.max(lower[i], result.doubleValue(i)));
     }
     return Optional.of(x);
   }
 
-  private static void bound(Variable column, double lower, double upper) {
-    if (lower > Double.NEGATIVE_INFINITY) {
-      column.lower(lower);
-    }
-    if (upper < Double.POSITIVE_INFINITY) {
-      column.upper(upper);
-    }
+  private double[] column(int part) {
+    return variables.stream().mapToDouble(v -> v[part]).toArray();
   }
 
-  private void addRow(ExpressionsBasedModel model, Variable[] columns, int r) {
-    Expression row = model.newExpression("r" + r);
-    double[] coefficients = rows.get(r);
-    for (int i = 0; i < coefficients.length; i++) {
-      if (coefficients[i] != 0) {
-        row.set(columns[i], coefficients[i]);
-      }
-    }
-    double[] b = bounds.get(r);
-    if (b[0] > Double.NEGATIVE_INFINITY) {
-      row.lower(b[0]);
-    }
-    if (b[1] < Double.POSITIVE_INFINITY) {
-      row.upper(b[1]);
-    }
+  private RawStore matrix(List<double[]> rows) {
+    int width = variables.size();
+    return RawStore.wrap(
+        rows.stream().map(row -> Arrays.copyOf(row, width)).toArray(double[][]::new));
+  }
+
+  private static R064Store vector(List<Double> values) {
+    return R064Store.FACTORY.column(values.stream().mapToDouble(Double::doubleValue).toArray());
   }
 }

@@ -14,7 +14,6 @@ import rickyard.core.quantity.Cites;
  */
 final class MixModel {
   private static final int MOST_CUTS = 80;
-  private static final double NOTHING_KG = 1e-9;
 
   /** From % of dry matter to g per kg of dry matter. */
   private static final double GRAMS = 10;
@@ -249,55 +248,13 @@ final class MixModel {
     program.row(row, need.perDay() - fixed, Double.POSITIVE_INFINITY);
   }
 
-  /** Whether a choice of amounts keeps floors, ceiling, the share of straw and the energy. */
-  boolean isInIntakeRange(double[] dmKg) {
-    double dm = 0;
-    double forage = 0;
-    double straw = 0;
-    for (Serving a : spec.ration(dmKg)) {
-      dm += a.dmKg();
-      forage += a.item().isForage() ? a.dmKg() : 0;
-      straw += a.item().isStraw() ? a.dmKg() : 0;
-    }
-    IntakeRange intake = request.intake();
-    return dm >= intake.floorKgDm() - NOTHING_KG
-        && dm <= intake.ceilingKgDm() + NOTHING_KG
-        && forage >= intake.forageFloorKgDm() - NOTHING_KG
-        && straw <= intake.maxStrawShare() * forage + NOTHING_KG
-        && energy.stream().allMatch(band -> band.holds(EnergyBand.of(spec.ration(dmKg))));
-  }
-
-  /** How far the worst limit is exceeded at a choice of amounts, as a share of it. */
-  double worstExcess(double[] dmKg) {
-    return limits.stream().mapToDouble(l -> l.excess(dmKg)).max().orElse(0);
-  }
-
-  /** What a choice costs in the sense of the objective, the distance from the target included. */
-  double score(double[] dmKg) {
-    RemedySettings settings = request.settings();
-    List<Serving> ration = spec.ration(dmKg);
-    double score =
-        settings.changeWeight() * request.changeDmKg(ration)
-            + settings.costWeight() * RemedyRequest.costPerDay(ration);
-    if (spec.freeForageDmKg().isPresent()) {
-      double forage = 0;
-      for (int i = 0; i < dmKg.length; i++) {
-        forage += free.get(i).isForage() ? dmKg[i] : 0;
+  /** Whether every limit holds at a choice of amounts. */
+  boolean isMet(double[] dmKg) {
+    for (UncertainRow limit : limits) {
+      if (limit.excess(dmKg) > UncertainRow.TOLERANCE) {
+        return false;
       }
-      score += settings.targetWeight() * Math.abs(forage - spec.freeForageDmKg().getAsDouble());
     }
-    return spec.hasWishes() ? score + missing(dmKg) : score;
-  }
-
-  /** What is missing of all needs at a choice of amounts, in the sense of the objective. */
-  double missing(double[] dmKg) {
-    List<Serving> ration = spec.ration(dmKg);
-    double sum = 0;
-    for (NutrientNeed need : request.needs()) {
-      double supply =
-          ration.stream().mapToDouble(a -> a.dmKg() * a.item().nutrient(need.code())).sum();
-      sum += Math.max(0, need.perDay() - supply) / need.perDay();
-    }
-    return request.settings().shortfallWeight() * sum;
+    return true;
   }
 }

@@ -46,7 +46,7 @@ final class Portions {
   }
 
   private double score(Exact exact) {
-    return new MixModel(request, exact.spec()).score(exact.dmKg());
+    return new MixFigures(request, exact.spec()).score(exact.dmKg());
   }
 
   private OptionalInt firstTooSmall(MixSpec spec, double[] dmKg) {

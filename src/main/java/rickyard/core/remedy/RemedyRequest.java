@@ -2,6 +2,7 @@ package rickyard.core.remedy;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,19 +70,37 @@ public record RemedyRequest(
 
   /** Dry matter of the item in the ration today, fed the same way, kg per day. */
   double todayDmKg(FreeItem item) {
-    return ration.stream().filter(item::isOf).mapToDouble(Serving::dmKg).sum();
+    DoubleSummaryStatistics sum = new DoubleSummaryStatistics();
+    for (Serving a : ration) {
+      if (item.isOf(a)) {
+        sum.accept(a.dmKg());
+      }
+    }
+    return sum.getSum();
   }
 
   double todayKg(Candidate item) {
-    return ration.stream().filter(a -> a.item().isSameAs(item)).mapToDouble(Serving::kg).sum();
+    DoubleSummaryStatistics sum = new DoubleSummaryStatistics();
+    for (Serving a : ration) {
+      if (a.item().isSameAs(item)) {
+        sum.accept(a.kg());
+      }
+    }
+    return sum.getSum();
   }
 
   /** Kg of dry matter per day taken away from today's ration or added to it. */
   double changeDmKg(List<Serving> then) {
-    SortedMap<String, Double> byKey = new TreeMap<>();
-    ration.forEach(a -> byKey.merge(a.item().key(), -a.dmKg(), Double::sum));
+    SortedMap<String, Double> byKey = negativeDmKg();
     then.forEach(a -> byKey.merge(a.item().key(), a.dmKg(), Double::sum));
     return byKey.values().stream().mapToDouble(Math::abs).sum();
+  }
+
+  /** The ration taken away: dry matter of each item below zero, by key. */
+  SortedMap<String, Double> negativeDmKg() {
+    SortedMap<String, Double> byKey = new TreeMap<>();
+    ration.forEach(a -> byKey.merge(a.item().key(), -a.dmKg(), Double::sum));
+    return byKey;
   }
 
   /** Cost per day of what has a price. */

@@ -22,22 +22,27 @@ final class ScaleGrid {
   private final RemedyRequest request;
   private final MixSpec spec;
   private final MixModel model;
+  private final MixFigures figures;
   private final Portions portions;
   private final int count;
   private final List<List<Amount>> amounts = new ArrayList<>();
   private final double[] chosen;
   private final double[] mostForageLeft;
-  private final List<double[]> found = new ArrayList<>();
+  private final List<Found> found = new ArrayList<>();
   private double leastMissing;
   private int looks;
 
   /** A weighable amount of an item, kg of dry matter, and what it costs in the objective. */
   private record Amount(double dmKg, double price) {}
 
-  ScaleGrid(RemedyRequest request, MixSpec spec, MixModel model) {
+  /** A choice of amounts that is better, with its score. */
+  private record Found(double[] dmKg, double score) {}
+
+  ScaleGrid(RemedyRequest request, MixSpec spec, MixModel model, MixFigures figures) {
     this.request = request;
     this.spec = spec;
     this.model = model;
+    this.figures = figures;
     this.portions = new Portions(request);
     this.count = spec.free().size();
     this.chosen = new double[count];
@@ -59,8 +64,8 @@ final class ScaleGrid {
       mostForageLeft[i] = mostForageLeft[i + 1] + (isForage ? most : 0);
     }
     choose(0, 0, budget - leastMissing, score);
-    found.sort(Comparator.comparingDouble(model::score));
-    return looks > MOST_LOOKS ? List.of() : List.copyOf(found);
+    found.sort(Comparator.comparingDouble(Found::score));
+    return looks > MOST_LOOKS ? List.of() : found.stream().map(Found::dmKg).toList();
   }
 
   /** Amounts that the budget allows; the most of each bounds what must stay missing, and so on. */
@@ -72,7 +77,7 @@ final class ScaleGrid {
         amounts.add(within(spec.free().get(i), budget - leastMissing));
         most[i] = amounts.get(i).stream().mapToDouble(Amount::dmKg).max().orElse(0);
       }
-      leastMissing = spec.hasWishes() ? model.missing(most) : 0;
+      leastMissing = spec.hasWishes() ? figures.missing(most) : 0;
     }
   }
 
@@ -146,11 +151,12 @@ final class ScaleGrid {
   }
 
   private void keep(double score) {
-    if (model.worstExcess(chosen) > UncertainRow.TOLERANCE || !model.isInIntakeRange(chosen)) {
+    if (!model.isMet(chosen) || !figures.isInIntakeRange(chosen)) {
       return;
     }
-    if (model.score(chosen) < score - TIE) {
-      found.add(chosen.clone());
+    double own = figures.score(chosen);
+    if (own < score - TIE) {
+      found.add(new Found(chosen.clone(), own));
     }
   }
 }

@@ -14,6 +14,12 @@ import java.util.List;
 public record ScaleSteps(MassUnit unit, List<Step> steps) {
   private static final double TIE = 1e-9;
 
+  /** Decimals of a step that are tried before it is worked out digit by digit. */
+  private static final double MOST_DECIMALS = 1e4;
+
+  /** Whole numbers below it are exact. */
+  private static final double EXACT = 1L << 50;
+
   public ScaleSteps {
     requireNonNull(unit, "unit");
     steps = List.copyOf(steps);
@@ -84,8 +90,23 @@ public record ScaleSteps(MassUnit unit, List<Step> steps) {
     return multipleKg(Math.floor(kg / unit.kg() / size + 0.5 + TIE), size);
   }
 
-  /** Multiplied in decimals, so that 14 steps of 0.1 are 1.4. */
   private double multipleKg(double count, double size) {
-    return BigDecimal.valueOf(size).multiply(BigDecimal.valueOf(count)).doubleValue() * unit.kg();
+    return multiple(count, size) * unit.kg();
+  }
+
+  /**
+   * Multiplied in decimals, so that 14 steps of 0.1 are 1.4. A whole number over a power of ten is
+   * divided exactly rounded, which is what the decimal would give.
+   */
+  static double multiple(double count, double size) {
+    double ten = 1;
+    while (ten <= MOST_DECIMALS) {
+      double whole = Math.rint(size * ten);
+      if (whole / ten == size && count == Math.rint(count) && whole * count < EXACT) {
+        return whole * count / ten;
+      }
+      ten *= 10;
+    }
+    return BigDecimal.valueOf(size).multiply(BigDecimal.valueOf(count)).doubleValue();
   }
 }

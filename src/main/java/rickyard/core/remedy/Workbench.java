@@ -3,8 +3,12 @@ package rickyard.core.remedy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 
 /**
  * Turns a support into a weighable ration: the optimiser's amounts, the balancer that follows from
@@ -116,7 +120,8 @@ final class Workbench {
     for (int i = 0; i < rounded.length; i++) {
       rounded[i] = weighable(spec.free().get(i), dmKg[i]);
     }
-    return draft(spec, rounded, new MixModel(request, spec).score(dmKg));
+    MixFigures figures = new MixFigures(request, spec);
+    return draft(spec, rounded, figures.score(rounded), figures.score(dmKg));
   }
 
   /** The nearest weighable dry matter; today's amount stays as it is. */
@@ -132,37 +137,41 @@ final class Workbench {
       choices = extended(choices, steps(spec.free().get(i), dmKg[i]));
     }
     MixModel model = new MixModel(request, spec);
+    MixFigures figures = new MixFigures(request, spec);
     List<double[]> ordered =
         choices.stream()
-            .sorted(
-                Comparator.<double[], Boolean>comparing(
-                        x -> model.worstExcess(x) > UncertainRow.TOLERANCE)
-                    .thenComparingDouble(model::score))
+            .map(x -> new Neighbour(x, !model.isMet(x), figures.score(x)))
+            .sorted(Comparator.comparing(Neighbour::isBeyond).thenComparingDouble(Neighbour::score))
             .limit(request.settings().largestNumberOfChecks())
+            .map(Neighbour::dmKg)
             .toList();
     if (ordered.isEmpty()) {
       return Optional.empty();
     }
-    double ideal = model.score(dmKg);
-    Draft first = draft(spec, ordered.get(0), ideal);
-    Optional<Draft> near = firstEnough(spec, ordered, ideal);
+    Function<double[], Draft> drafts = drafts(spec, figures, figures.score(dmKg));
+    DoubleFunction<List<double[]>> cheaper = score -> cheaper(spec, model, figures, score);
+    Draft first = drafts.apply(ordered.get(0));
+    Optional<Draft> near = firstEnough(drafts, ordered);
     return Optional.of(
-        near.map(d -> firstEnough(spec, cheaper(spec, model, d.score()), ideal).orElse(d))
-            .or(() -> farther(spec, model, first))
+        near.map(d -> firstEnough(drafts, cheaper.apply(d.score())).orElse(d))
+            .or(() -> farther(drafts, cheaper, first.score()))
             .orElse(first));
   }
 
-  /** Weighable amounts with a lower score than what is known, best first. */
-  private List<double[]> cheaper(MixSpec spec, MixModel model, double score) {
-    return new ScaleGrid(request, spec, model)
+  /** A weighable choice beside the optimum. */
+  private record Neighbour(double[] dmKg, boolean isBeyond, double score) {}
+
+  /** Weighable choices of a support below a score, the best first. */
+  private List<double[]> cheaper(MixSpec spec, MixModel model, MixFigures figures, double score) {
+    return new ScaleGrid(request, spec, model, figures)
         .better(score).stream().limit(request.settings().largestNumberOfChecks()).toList();
   }
 
   /** Where nothing beside the optimum is enough: what is, at a price that rises step by step. */
-  private Optional<Draft> farther(MixSpec spec, MixModel model, Draft near) {
+  private static Optional<Draft> farther(
+      Function<double[], Draft> drafts, DoubleFunction<List<double[]>> cheaper, double score) {
     for (double more = LEAST_FARTHER; more <= MOST_FARTHER; more *= 2) {
-      Optional<Draft> found =
-          firstEnough(spec, cheaper(spec, model, near.score() + more), near.ideal());
+      Optional<Draft> found = firstEnough(drafts, cheaper.apply(score + more));
       if (found.isPresent()) {
         return found;
       }
@@ -170,11 +179,17 @@ final class Workbench {
     return Optional.empty();
   }
 
-  private Optional<Draft> firstEnough(MixSpec spec, List<double[]> ordered, double ideal) {
-    return ordered.stream()
-        .map(x -> draft(spec, x, ideal))
-        .filter(d -> d.diet().isEnough())
-        .findFirst();
+  /** Each choice of a support is drafted and checked once. */
+  private Function<double[], Draft> drafts(MixSpec spec, MixFigures figures, double ideal) {
+    Map<List<Double>, Draft> known = new HashMap<>();
+    return x ->
+        known.computeIfAbsent(
+            Arrays.stream(x).boxed().toList(), key -> draft(spec, x, figures.score(x), ideal));
+  }
+
+  private static Optional<Draft> firstEnough(
+      Function<double[], Draft> drafts, List<double[]> ordered) {
+    return ordered.stream().map(drafts).filter(d -> d.diet().isEnough()).findFirst();
   }
 
   private static List<double[]> extended(List<double[]> choices, List<Double> values) {
@@ -221,7 +236,7 @@ final class Workbench {
     }
   }
 
-  private Draft draft(MixSpec spec, double[] dmKg, double ideal) {
+  private Draft draft(MixSpec spec, double[] dmKg, double score, double ideal) {
     List<Serving> balanced = FortifiedShare.withBalancers(request, spec.ration(dmKg));
     List<Serving> ration = new ArrayList<>();
     for (Serving a : balanced) {
@@ -235,7 +250,7 @@ final class Workbench {
             .filter(c -> fed.stream().anyMatch(a -> a.item().isSameAs(c)))
             .filter(c -> request.ration().stream().noneMatch(a -> a.item().isSameAs(c)))
             .toList();
-    return new Draft(fed, added, checked(fed), new MixModel(request, spec).score(dmKg), ideal);
+    return new Draft(fed, added, checked(fed), score, ideal);
   }
 
   /** A weighable amount of a balancer; none where what is left of it is not worth weighing. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -17,6 +18,9 @@ import java.util.TreeMap;
  * @param heapMib its heap, MiB
  */
 record ChildCommand(Path program, String classPath, int heapMib) {
+
+  /** Where the launcher says that its archive of loaded classes lies. */
+  private static final String ARCHIVE = "rickyard.classes";
 
   /** All that a child gets to know of the environment: what programs need to be found and run. */
   private static final Set<String> ENVIRONMENT =
@@ -82,6 +86,15 @@ record ChildCommand(Path program, String classPath, int heapMib) {
             "-XX:+DisplayVMOutputToStderr",
             "-Djava.awt.headless=true",
             "-Dfile.encoding=UTF-8"));
+    // The archive of loaded classes that the launcher has made: the child starts from it as well.
+    Optional.ofNullable(System.getProperty(ARCHIVE))
+        .ifPresent(
+            archive ->
+                words.addAll(
+                    List.of(
+                        "-Xlog:disable",
+                        "-Xlog:all=error:stderr",
+                        "-XX:SharedArchiveFile=" + archive)));
     words.addAll(
         List.of(
             "-cp",

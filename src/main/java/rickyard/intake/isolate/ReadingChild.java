@@ -47,7 +47,7 @@ public final class ReadingChild {
 
   private long told = System.nanoTime();
 
-  private ReadingChild(InputStream in, OutputStream out) {
+  ReadingChild(InputStream in, OutputStream out) {
     this.in = new DataInputStream(new BufferedInputStream(in));
     this.out = new DataOutputStream(new BufferedOutputStream(out, Frames.PART_BYTES));
   }
@@ -99,7 +99,7 @@ public final class ReadingChild {
   }
 
   /** Sends progress, seldom enough that it costs nothing. */
-  private void tell(String what, int done, int total) {
+  void tell(String what, int done, int total) {
     long now = System.nanoTime();
     if (now - told < TELL_NANOS) {
       return;

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import org.thymeleaf.TemplateEngine;
 import org.thymeleaf.context.Context;
+import org.thymeleaf.standard.StandardDialect;
+import org.thymeleaf.standard.expression.OGNLVariableExpressionEvaluator;
 import org.thymeleaf.templatemode.TemplateMode;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 import rickyard.report.view.CoOpView;
@@ -80,7 +82,10 @@ public final class SummaryPage {
     resolver.setTemplateMode(TemplateMode.HTML);
     resolver.setCharacterEncoding(StandardCharsets.UTF_8.name());
     resolver.setCacheable(true);
+    StandardDialect dialect = new StandardDialect();
+    dialect.setVariableExpressionEvaluator(new Chains(new OGNLVariableExpressionEvaluator(true)));
     TemplateEngine engine = new TemplateEngine();
+    engine.setDialect(dialect);
     engine.setTemplateResolver(resolver);
     return engine;
   }

@@ -42,7 +42,9 @@ public final class Harmless {
 
   /** The same on one line: runs of white space become one space. */
   public static String line(String raw) {
-    return SPACES.matcher(text(raw)).replaceAll(" ").strip();
+    return isPlain(raw) && !raw.contains("  ")
+        ? raw.strip()
+        : SPACES.matcher(text(raw)).replaceAll(" ").strip();
   }
 
   /** One line that ends like a sentence; nothing else is changed, for it may begin with a name. */

@@ -1,19 +1,14 @@
 package rickyard.report.text;
 
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
+import java.util.Set;
 
 /**
  * Sentences for people: the codes in them, which CSV and JSON keep for programs, in words. Text
- * that is no code is left as it is.
+ * that is no code is left as it is: a code is a whole run of letters, digits, hyphens and
+ * underscores.
  */
 public final class Plain {
-  private static final Pattern CODES =
-      Pattern.compile(
-          "(?<![\\p{L}\\p{N}_-])("
-              + Words.codes("say").stream().map(Pattern::quote).collect(Collectors.joining("|"))
-              + ")(?![\\p{L}\\p{N}_-])");
+  private static final Set<String> CODES = Set.copyOf(Words.codes("say"));
 
   private Plain() {}
 
@@ -28,7 +23,44 @@ public final class Plain {
   }
 
   private static String words(String text) {
-    Matcher found = CODES.matcher(text);
-    return found.replaceAll(m -> Matcher.quoteReplacement(Words.of("say", m.group(1))));
+    StringBuilder said = new StringBuilder(text.length());
+    int copied = 0;
+    int from = 0;
+    while (from < text.length()) {
+      int to = endOfRun(text, from);
+      String run = text.substring(from, to);
+      if (CODES.contains(run)) {
+        said.append(text, copied, from).append(Words.of("say", run));
+        copied = to;
+      }
+      from = to == from ? from + Character.charCount(text.codePointAt(from)) : to;
+    }
+    return copied == 0 ? text : said.append(text, copied, text.length()).toString();
+  }
+
+  private static int endOfRun(String text, int from) {
+    int at = from;
+    while (at < text.length()) {
+      int c = text.codePointAt(at);
+      if (!isOfRun(c)) {
+        return at;
+      }
+      at += Character.charCount(c);
+    }
+    return at;
+  }
+
+  private static boolean isOfRun(int c) {
+    if (c < 0x80) {
+      return (c >= 'a' && c <= 'z')
+          || (c >= 'A' && c <= 'Z')
+          || (c >= '0' && c <= '9')
+          || c == '-'
+          || c == '_';
+    }
+    return switch (Character.getType(c)) {
+      case Character.DECIMAL_DIGIT_NUMBER, Character.LETTER_NUMBER, Character.OTHER_NUMBER -> true;
+      default -> Character.isLetter(c);
+    };
   }
 }
