@@ -20,6 +20,7 @@ final class CallWords {
   /**
    * The sentence.
    *
+   * @param takenBack whether that it clears was told and holds no longer, in words
    * @param coming what deliveries change in the ration
    * @param portions what will be fed
    * @param acute whether acute laminitis is on record
@@ -29,12 +30,13 @@ final class CallWords {
   static String say(
       Horse horse,
       PriorityRule.Ruling ruling,
+      Optional<String> takenBack,
       ComingRation coming,
       List<Portion> portions,
       boolean acute,
       Collection<String> groups,
       RemedyFinder.Found remedies) {
-    if (ruling.priority() != Priority.CALL_NOW && ruling.priority() != Priority.CALL_TODAY) {
+    if (!isCall(ruling)) {
       return "";
     }
     if (acute) {
@@ -45,10 +47,15 @@ final class CallWords {
     return "About "
         + horse.name()
         + "."
+        + takenBack.map(t -> " W" + t.substring(1) + ".").orElse("")
         + unopened(coming)
         + finding(ruling, portions)
         + (isOpen(ruling) ? OPEN : remedy(remedies))
         + signs(groups);
+  }
+
+  static boolean isCall(PriorityRule.Ruling ruling) {
+    return ruling.priority() == Priority.CALL_NOW || ruling.priority() == Priority.CALL_TODAY;
   }
 
   private static final String OPEN = " Until that is known, please change nothing on your own.";
@@ -113,7 +120,7 @@ final class CallWords {
         line.value(),
         of(line.unit(), quantity(line.quantity())),
         plain(line.limit()) + (line.unit().startsWith("%") ? " %" : ""),
-        Chance.words(line.pOver()));
+        line.high() == null ? Chance.atLeast(line.pOver()) : Chance.words(line.pOver()));
   }
 
   /** A limit may be of the whole ration, of a meal, or of the forage as it lies there. */

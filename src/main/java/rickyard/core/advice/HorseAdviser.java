@@ -54,7 +54,9 @@ public final class HorseAdviser {
     @Nullable DietSummary after = then.isEmpty() ? null : summary(seen, then);
     @Nullable DietSummary before = before(seen, ration);
     List<String> changes = Changes.of(horse.id(), context, ration, coming, accepted, before, after);
-    PriorityRule.Ruling ruling =
+    Optional<VetCall> vetCall = VetCall.of(horse, context);
+    Optional<Told> told = Told.of(horse.id(), context);
+    PriorityRule.Ruling byDiet =
         PriorityRule.rule(
             new PriorityRule.Facts(
                 before,
@@ -62,12 +64,14 @@ public final class HorseAdviser {
                 after,
                 lotLimits(groups, then),
                 feeding.isFedSoon(coming),
-                Told.verdict(horse.id(), context),
+                told.map(Told::verdict).orElse(null),
                 isTurned(seen, then),
                 coming.isChanged(),
                 isWaiting(seen, then, coming),
                 isLotAsked(seen, then),
                 problems));
+    Optional<String> takenBack = told.flatMap(t -> t.takenBack(after));
+    PriorityRule.Ruling ruling = vetCall.map(v -> v.over(byDiet)).orElse(byDiet);
     RemedyFinder.Found remedies =
         problems.isEmpty() && after != null
             ? counsel.remedies(seen, now, then, after, lotLimits(groups, then))
@@ -77,15 +81,28 @@ public final class HorseAdviser {
         horse.clientId(),
         List.copyOf(groups.groups()),
         ruling.priority(),
-        reason(ruling, changes),
-        CallWords.say(horse, ruling, coming, then, isAcute(horse), groups.groups(), remedies),
+        takenBack.map(t -> t + "; ").orElse("") + reason(ruling, changes),
+        vetCall
+            .filter(v -> CallWords.isCall(ruling))
+            .map(VetCall::say)
+            .orElseGet(
+                () ->
+                    CallWords.say(
+                        horse,
+                        ruling,
+                        takenBack,
+                        coming,
+                        then,
+                        isAcute(horse),
+                        groups.groups(),
+                        remedies)),
         before,
         problems.isEmpty() ? after : null,
         changes,
         problems,
         remedies.proposals(),
         remedies.days(),
-        isAcute(horse) && !horse.vetPlan(),
+        vetCall.isPresent(),
         coming.isChanged() || ruling.priority() != Priority.NONE,
         HorseQuestions.open(horse, groups, coming, context.answered()),
         problems.isEmpty() && after != null ? counsel.trip(seen, now, then).orElse(null) : null);
