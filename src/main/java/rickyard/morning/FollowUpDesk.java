@@ -7,6 +7,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rickyard.core.advice.HayEaten;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.due.FollowUpContext;
 import rickyard.core.advice.due.FollowUps;
@@ -23,6 +24,7 @@ final class FollowUpDesk {
 
   static List<FollowUpRow> rows(
       Inputs inputs,
+      HayEaten eaten,
       Judged judged,
       List<HorseAdvice> advice,
       List<LotRow> lots,
@@ -36,6 +38,7 @@ final class FollowUpDesk {
             office.lots(),
             office.feeds(),
             office.deliveries(),
+            eaten,
             office.decisions(),
             advice,
             judged.verdicts(),

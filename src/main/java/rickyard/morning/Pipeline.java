@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import rickyard.core.advice.AdviceContext;
 import rickyard.core.advice.Consumption;
 import rickyard.core.advice.DietSummary;
+import rickyard.core.advice.HayUse;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseAdviser;
 import rickyard.core.advice.HorseQuestion;
@@ -62,6 +63,7 @@ final class Pipeline {
   private final MassUnit units;
   private final Memory memory;
   private Optional<HorseAdviser> adviser = Optional.empty();
+  private Optional<HayUse> use = Optional.empty();
 
   Pipeline(Inputs inputs, Options options, Memory memory) {
     this.inputs = inputs;
@@ -173,6 +175,7 @@ final class Pipeline {
             advice,
             larder(morning),
             office.deliveries(),
+            use(morning).eaten(),
             tables.judgement().limits(),
             judged.verdicts(),
             analyses,
@@ -213,14 +216,24 @@ final class Pipeline {
         problems(),
         tables.remedy().settings(),
         units,
-        Consumption.perDay(
-            office.horses().values(),
-            office.rations(),
-            office.deliveries(),
-            office.measures(),
-            larder,
-            standards,
-            asOf));
+        use(morning));
+  }
+
+  /** What horses take of lots, now and before. */
+  synchronized HayUse use(SettledMorning morning) {
+    if (use.isEmpty()) {
+      use =
+          Optional.of(
+              Consumption.perDay(
+                  office.horses().values(),
+                  office.rations(),
+                  office.deliveries(),
+                  office.measures(),
+                  larder(morning),
+                  tables.nutrition().standards(),
+                  inputs.asOf()));
+    }
+    return use.get();
   }
 
   private Larder larder(SettledMorning morning) {
