@@ -108,7 +108,7 @@ public final class OfficeAbout {
         advice,
         lots,
         office.decisions().stream().filter(d -> !d.date().isAfter(asOf)).toList(),
-        FollowUpDesk.rows(desk.inputs(), eaten(), desk.judged(), advice, lots, List.of()),
+        FollowUpDesk.rows(desk.inputs(), eaten(), desk.judged(), advice, lots, List.of(), List.of()),
         hay(advice, asOf),
         Mass.named(units));
   }

@@ -73,7 +73,7 @@ final class ViewMaker {
         lots,
         horses(),
         questions,
-        FollowUpDesk.rows(inputs, eaten, judged, advice, lots, questions),
+        FollowUpDesk.rows(inputs, eaten, judged, advice, lots, questions, outcomes),
         recalls(),
         changes(),
         inputs.registers().badRows().stream().map(BadRow::message).distinct().toList(),

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rickyard.core.nutrition.ComingRation;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Replacement;
 import rickyard.core.quantity.Chance;
+import rickyard.core.remedy.MassUnit;
 
 /** The one sentence to say on the telephone; plain words, and the vet first where it must be. */
 final class CallWords {
@@ -152,9 +154,34 @@ final class CallWords {
                 " What would put it right: "
                     + p.why().split(": ", 2)[0]
                     + "."
+                    + fetched(p)
                     + beforeItStarts(p, remedies.days()))
         .orElse(" Nothing in reach puts it right yet.");
   }
+
+  /** What the change takes of items that are new in it: it has to be there first. */
+  private static String fetched(Proposal proposal) {
+    if (!OTHER_FORAGE.contains(proposal.kind())) {
+      return "";
+    }
+    String items =
+        proposal.items().stream()
+            .filter(i -> i.nowKg() <= 0 && i.thenKg() > 0)
+            .map(
+                i ->
+                    String.format(
+                        Locale.ROOT,
+                        "%.0f kg (%.0f lb) of %s",
+                        MONTH_DAYS * i.thenKg(),
+                        MONTH_DAYS * i.thenKg() / MassUnit.LB.kg(),
+                        i.item()))
+            .collect(Collectors.joining(" and "));
+    return items.isEmpty()
+        ? ""
+        : " For 30 days that takes " + items + ": it must be at the yard first.";
+  }
+
+  private static final int MONTH_DAYS = 30;
 
   /** Another forage asks for the vet: at once it is a sudden change, in steps it takes time. */
   private static String beforeItStarts(Proposal proposal, List<ChangeoverLine> days) {

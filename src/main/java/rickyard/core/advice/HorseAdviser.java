@@ -71,7 +71,12 @@ public final class HorseAdviser {
                 isLotAsked(seen, then),
                 problems));
     Optional<String> takenBack = told.flatMap(t -> t.takenBack(after));
-    PriorityRule.Ruling ruling = vetCall.map(v -> v.over(byDiet)).orElse(byDiet);
+    @Nullable TripPlan trip =
+        problems.isEmpty() && after != null ? counsel.trip(seen, now, then).orElse(null) : null;
+    PriorityRule.Ruling ruling =
+        vetCall
+            .map(v -> v.over(byDiet))
+            .orElseGet(() -> worthAWord(byDiet, told.isPresent(), trip, after, then));
     RemedyFinder.Found remedies =
         problems.isEmpty() && after != null
             ? counsel.remedies(seen, now, then, after, lotLimits(groups, then))
@@ -105,7 +110,44 @@ public final class HorseAdviser {
         vetCall.isPresent(),
         coming.isChanged() || ruling.priority() != Priority.NONE,
         HorseQuestions.open(horse, groups, coming, context.answered()),
-        problems.isEmpty() && after != null ? counsel.trip(seen, now, then).orElse(null) : null);
+        trip);
+  }
+
+  /** What is no matter of a limit and still has to be said: a step of a trip, a report withdrawn. */
+  private PriorityRule.Ruling worthAWord(
+      PriorityRule.Ruling byDiet,
+      boolean isTold,
+      @Nullable TripPlan trip,
+      @Nullable DietSummary after,
+      List<Portion> then) {
+    boolean isQuiet = byDiet.priority() == Priority.NONE || byDiet.priority() == Priority.STANDING;
+    if (isQuiet && trip != null && !trip.on(context.asOf()).isEmpty()) {
+      return new PriorityRule.Ruling(
+          Priority.NOTE,
+          "on the way of its trip from "
+              + trip.from()
+              + " to "
+              + trip.to()
+              + ": fed by the day of the plan; "
+              + byDiet.reason(),
+          byDiet.line());
+    }
+    if (byDiet.priority() != Priority.NONE || isTold || after == null) {
+      return byDiet;
+    }
+    return withdrawn(then)
+        .or(() -> Worth.of(after))
+        .map(why -> new PriorityRule.Ruling(Priority.NOTE, why + "; " + byDiet.reason(), byDiet.line()))
+        .orElse(byDiet);
+  }
+
+  /** A hay whose report its laboratory withdrew. */
+  private Optional<String> withdrawn(List<Portion> then) {
+    return then.stream()
+        .map(p -> p.food().id())
+        .filter(id -> context.whyNotJudged().getOrDefault(id, "").contains("withdrew"))
+        .findFirst()
+        .map(id -> "the laboratory withdrew the report of " + id + " and nothing takes its place");
   }
 
   /**
