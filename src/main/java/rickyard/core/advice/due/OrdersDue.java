@@ -43,7 +43,7 @@ final class OrdersDue {
     for (ProposalItem item : proposal.items()) {
       boolean isNew = item.nowKg() <= 0 && item.thenKg() > 0;
       double needed = item.thenKg() * context.remedy().monthDays();
-      double there = there(advice.client(), item.item());
+      double there = there(advice, item.item());
       if (isNew && there < needed) {
         found.add(
             FollowUp.of(
@@ -63,7 +63,7 @@ final class OrdersDue {
             .orElse("; bought by the bag");
     return String.format(
         Locale.ROOT,
-        "%.0f kg for %.0f days, %.0f kg at the yard%s",
+        "%.0f kg for %.0f days, %.0f kg at the yard that no other horse eats%s",
         needed,
         context.remedy().monthDays(),
         there,
@@ -81,12 +81,20 @@ final class OrdersDue {
     return "; held by " + lot.holder() + (lot.forSale() ? ", for sale" : "") + price;
   }
 
-  private double there(String client, String item) {
-    double delivered = context.delivered().left(item, client).orElse(0);
-    return delivered
-        + Optional.ofNullable(context.lots().get(item))
+  /** What is at the yard beside what the other horses there eat of it meanwhile. */
+  private double there(HorseAdvice advice, String item) {
+    String client = advice.client();
+    double own =
+        Optional.ofNullable(context.lots().get(item))
             .filter(l -> l.holder().equals(client))
             .map(l -> l.stockKg().orElse(0))
             .orElse(0.0);
+    double others =
+        Fed.ofStay(context.advice()).of(item).stream()
+            .filter(m -> m.client().equals(client) && !m.horse().equals(advice.horse()))
+            .mapToDouble(Fed.Meal::kg)
+            .sum();
+    double all = context.delivered().left(item, client).orElse(0) + own;
+    return Math.max(0, all - others * context.remedy().monthDays());
   }
 }
