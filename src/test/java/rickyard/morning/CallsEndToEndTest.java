@@ -63,7 +63,8 @@ class CallsEndToEndTest {
             + horse("planned", "laminitis-acute", "yes")
             + horse("sweet", "insulin-dysregulation", "no")
             + horse("half", "pssm", "no")
-            + horse("twice", "insulin-dysregulation", "no"));
+            + horse("twice", "insulin-dysregulation", "no")
+            + horse("lost", "", "no"));
     office.write(
         "registers/lots.csv",
         "lot_id,holder,material,legume_pct,cutting,harvested_on,stock_kg,bale_kg,"
@@ -71,6 +72,7 @@ class CallsEndToEndTest {
             + "CALM,ash,grass-hay,0,1,2025-07-01,9000,18,,no,20,,\n"
             + "SWEET,ash,grass-hay,0,1,2025-07-01,9000,18,,no,20,,\n"
             + "HALF,ash,grass-hay,0,1,2025-07-01,9000,18,,no,20,,\n"
+            + "LOST,ash,grass-hay,0,1,2025-07-01,9000,18,,no,20,,\n"
             + "TWICE,ash,grass-hay,0,1,2025-07-01,9000,18,,no,20,,\n");
     office.write(
         "registers/rations.csv",
@@ -78,6 +80,7 @@ class CallsEndToEndTest {
             + "acute,CALM,,7,kg,forage,3,dry,2026-02-01\n"
             + "planned,CALM,,7,kg,forage,3,dry,2026-02-01\n"
             + "sweet,SWEET,,7,kg,forage,3,dry,2026-02-01\n"
+            + "lost,LOST,,7,kg,forage,3,dry,2026-02-01\n"
             + "half,HALF,,7,kg,forage,3,dry,2026-02-01\n"
             + "twice,TWICE,,7,kg,forage,3,dry,2026-02-01\n");
     office.write("registers/decisions.csv", "date,about,kind,value,start_on,by,why\n" + decisions);
@@ -86,6 +89,11 @@ class CallsEndToEndTest {
     office.write("inbox/half.csv", report("V-3", "2026-02-20", "HALF", "WSC,12.9,%,dry matter"));
     office.write("inbox/twice.csv", report("V-4", "2026-02-20", "TWICE", sugar(6.2)));
     office.write("inbox/again.csv", report("V-5", "2026-03-04", "TWICE", sugar(13.4)));
+    office.write("inbox/lost.csv", report("V-6", "2026-02-20", "LOST", sugar(6.2)));
+    office.write(
+        "inbox/lost-2.csv",
+        report("V-6\nRevision,2\nStatus,withdrawn", "2026-02-20", "LOST", sugar(6.2)));
+    office.write("inbox/empty.csv", "");
     return office.run(DAY);
   }
 
@@ -165,5 +173,15 @@ class CallsEndToEndTest {
     assertEquals("call-now", priority(end, "half"));
     assertTrue(horse(end, "half").get("reason").contains("at least "));
     assertEquals("call-today", priority(end, "twice"));
+    assertEquals("note", priority(end, "lost"));
+    assertTrue(horse(end, "lost").get("reason").contains("withdrew the report of LOST"));
+    List<String> drafts =
+        SmallOffice.rows(end, "drafts/decisions.csv").stream().map(r -> r.get("about")).toList();
+    assertTrue(drafts.contains("half"), drafts::toString);
+    assertFalse(drafts.contains("twice"), "nobody is told to change what cannot be judged");
+    assertTrue(
+        SmallOffice.rows(end, "follow-ups.csv").stream()
+            .anyMatch(
+                r -> r.get("about").equals("empty.csv") && r.get("what").contains("file again")));
   }
 }
