@@ -11,6 +11,7 @@ import rickyard.core.advice.Proposal;
 import rickyard.core.advice.ProposalItem;
 import rickyard.report.csv.Field;
 import rickyard.report.csv.Table;
+import rickyard.report.sheet.Course;
 
 /**
  * Rows for {@code decisions.csv}, ready to paste once a client has accepted: the best proposal of
@@ -27,9 +28,15 @@ final class AcceptanceDrafts {
         "drafts/decisions.csv",
         List.of("date", "about", "kind", "value", "start_on", "by", "why"),
         horses.stream()
-            .filter(h -> !h.vetFirst())
+            .filter(AcceptanceDrafts::isTold)
             .flatMap(h -> best(h).map(p -> row(asOf, h, p)).stream())
             .toList());
+  }
+
+  /** Only what a sheet tells can be accepted: nothing where the diet cannot be judged yet. */
+  private static boolean isTold(HorseAdvice horse) {
+    Course course = Course.of(horse);
+    return course == Course.CHANGE || course == Course.HOLD;
   }
 
   private static Optional<Proposal> best(HorseAdvice horse) {

@@ -254,7 +254,15 @@ final class MorningWork {
     CoOpAdvice shared = keptShare().orElseGet(() -> pipeline.share(settled(), judged(), advice));
     MorningView view =
         Outputs.counted(
-            new ViewMaker(inputs, options, pipeline.memory(), settled(), judged(), advice).view(),
+            new ViewMaker(
+                    inputs,
+                    options,
+                    pipeline.memory(),
+                    settled(),
+                    judged(),
+                    advice,
+                    pipeline.use(settled()).eaten())
+                .view(),
             options.outputs());
     // A broken template of the office stops here, before anything is kept or written.
     SortedMap<String, OutputFile> outputs =

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import rickyard.core.advice.DeliveredHay;
+import rickyard.core.advice.HayEaten;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.due.HayStore;
 import rickyard.core.nutrition.Horse;
@@ -106,14 +108,18 @@ public final class OfficeAbout {
         advice,
         lots,
         office.decisions().stream().filter(d -> !d.date().isAfter(asOf)).toList(),
-        FollowUpDesk.rows(desk.inputs(), desk.judged(), advice, lots, List.of()),
+        FollowUpDesk.rows(desk.inputs(), eaten(), desk.judged(), advice, lots, List.of(), List.of()),
         hay(advice, asOf),
         Mass.named(units));
   }
 
   private SortedMap<String, List<Hay>> hay(List<HorseAdvice> advice, LocalDate asOf) {
     SortedMap<String, List<Hay>> hay = new TreeMap<>();
-    for (HayStore store : HayStore.of(advice, office.lots(), office.deliveries(), asOf)) {
+    for (HayStore store : HayStore.of(
+            advice,
+            office.lots(),
+            new DeliveredHay(office.deliveries(), eaten(), asOf),
+            asOf)) {
       hay.computeIfAbsent(store.client(), c -> new ArrayList<>())
           .add(
               new Hay(
@@ -123,5 +129,9 @@ public final class OfficeAbout {
                   String.join(", ", store.horses())));
     }
     return hay;
+  }
+
+  private HayEaten eaten() {
+    return desk.pipeline().use(desk.morning()).eaten();
   }
 }

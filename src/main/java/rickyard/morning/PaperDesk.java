@@ -52,11 +52,13 @@ final class PaperDesk {
     for (RationItem item : ration.items()) {
       @Nullable Integer meals =
           item.meals().isPresent() ? Integer.valueOf(item.meals().getAsInt()) : null;
-      Serving serving = new Serving(meals, item.prepared(), item.asForage());
+      Serving serving = new Serving(
+              meals, item.prepared(), item.asForage(), item.unit().equals("ad-lib"));
       servings.merge(
           item.item(),
           serving,
-          (a, b) -> a.equals(b) ? a : new Serving(null, "", a.asForage() || b.asForage()));
+          (a, b) -> a.equals(b) ? a : new Serving(
+                      null, "", a.asForage() || b.asForage(), a.isOpen() || b.isOpen()));
     }
     return servings;
   }

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import rickyard.core.advice.AdviceContext;
 import rickyard.core.advice.Consumption;
 import rickyard.core.advice.DietSummary;
+import rickyard.core.advice.HayUse;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseAdviser;
 import rickyard.core.advice.HorseQuestion;
@@ -63,6 +64,7 @@ final class Pipeline {
   private final MassUnit units;
   private final Memory memory;
   private Optional<HorseAdviser> adviser = Optional.empty();
+  private Optional<HayUse> use = Optional.empty();
 
   Pipeline(Inputs inputs, Options options, Memory memory) {
     this.inputs = inputs;
@@ -174,6 +176,7 @@ final class Pipeline {
             advice,
             larder(morning),
             office.deliveries(),
+            use(morning).eaten(),
             tables.judgement().limits(),
             judged.verdicts(),
             analyses,
@@ -214,14 +217,24 @@ final class Pipeline {
         problems(),
         tables.remedy().settings(),
         scales(),
-        Consumption.perDay(
-            office.horses().values(),
-            office.rations(),
-            office.deliveries(),
-            office.measures(),
-            larder,
-            standards,
-            asOf));
+        use(morning));
+  }
+
+  /** What horses take of lots, now and before. */
+  synchronized HayUse use(SettledMorning morning) {
+    if (use.isEmpty()) {
+      use =
+          Optional.of(
+              Consumption.perDay(
+                  office.horses().values(),
+                  office.rations(),
+                  office.deliveries(),
+                  office.measures(),
+                  larder(morning),
+                  tables.nutrition().standards(),
+                  inputs.asOf()));
+    }
+    return use.get();
   }
 
   private Scales scales() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import rickyard.core.advice.HayEaten;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseQuestion;
 import rickyard.core.advice.coop.Falls;
@@ -36,6 +37,7 @@ final class ViewMaker {
   private final SettledMorning morning;
   private final Judged judged;
   private final List<HorseAdvice> advice;
+  private final HayEaten eaten;
   private final Office office;
   private final Places places;
 
@@ -45,13 +47,15 @@ final class ViewMaker {
       Memory memory,
       SettledMorning morning,
       Judged judged,
-      List<HorseAdvice> advice) {
+      List<HorseAdvice> advice,
+      HayEaten eaten) {
     this.inputs = inputs;
     this.options = options;
     this.memory = memory;
     this.morning = morning;
     this.judged = judged;
     this.advice = List.copyOf(advice);
+    this.eaten = eaten;
     this.office = inputs.registers().office();
     this.places = new Places(morning.files());
   }
@@ -69,7 +73,7 @@ final class ViewMaker {
         lots,
         horses(),
         questions,
-        FollowUpDesk.rows(inputs, judged, advice, lots, questions),
+        FollowUpDesk.rows(inputs, eaten, judged, advice, lots, questions, outcomes),
         recalls(),
         changes(),
         inputs.registers().badRows().stream().map(BadRow::message).distinct().toList(),

@@ -27,6 +27,7 @@ final class NutritionGaps {
           "condition_thin_at_most",
           "condition_fat_at_least",
           "opens_within_days",
+          "vet_told_days",
           "meals_when_unknown",
           "starch_per_day_max_g_per_kg",
           "bucket_meal_max_pct_bw",

@@ -279,7 +279,7 @@ class CoOpEndToEndTest {
 
     List<String> rows =
         view.shares().stream().map(r -> r.horse() + " " + r.lot() + " " + r.kgPerDay()).toList();
-    assertEquals(List.of("yarrow  null", "dill CALM 4.0", "dill NEAR 3.0", "rue NEAR 7.0"), rows);
+    assertEquals(List.of("yarrow  null", "rue NEAR 7.0", "dill CALM 4.0", "dill NEAR 3.0"), rows);
     assertTrue(view.notes().stream().anyMatch(n -> n.startsWith("yarrow: no other hay")));
     assertTrue(view.retests().stream().anyMatch(r -> r.lot().equals("NEAR")), "what it eats now");
     assertFalse(view.retests().stream().anyMatch(r -> r.lot().equals("NEW")), "it cannot chew it");

@@ -10,7 +10,8 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * {@code w = z(risk) u}.
  *
  * @param word of the six
- * @param pOver chance of being over; empty where the evidence does not bound it
+ * @param pOver chance of being over, of what is open above at least that of its lower end; empty
+ *     where the evidence does not tell
  */
 record Ruling(String word, OptionalDouble pOver) {
   private static final NormalDistribution NORMAL = new NormalDistribution();
@@ -31,9 +32,10 @@ record Ruling(String word, OptionalDouble pOver) {
     double w = Double.isNaN(risk) ? 0 : v.u() * NORMAL.inverseCumulativeProbability(1 - risk);
     if (!v.isBounded()) {
       boolean condemns = notBelow(v.lower(), limit + w) && v.lower() > limit;
-      return condemns
-          ? new Ruling("exceeds", chance(v.lower() - limit, v.u()))
-          : new Ruling("cannot-judge", OptionalDouble.empty());
+      OptionalDouble atLeast = chance(v.lower() - limit, v.u());
+      return new Ruling(
+          condemns ? "exceeds" : "cannot-judge",
+          atLeast.getAsDouble() < 0.5 ? OptionalDouble.empty() : atLeast);
     }
     double y = v.upper();
     return new Ruling(zone(y, limit, w), chance(y - limit, v.u()));

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rickyard.core.nutrition.ComingRation;
 import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Replacement;
 import rickyard.core.quantity.Chance;
+import rickyard.core.remedy.MassUnit;
 
 /** The one sentence to say on the telephone; plain words, and the vet first where it must be. */
 final class CallWords {
@@ -20,6 +22,7 @@ final class CallWords {
   /**
    * The sentence.
    *
+   * @param takenBack whether that it clears was told and holds no longer, in words
    * @param coming what deliveries change in the ration
    * @param portions what will be fed
    * @param acute whether acute laminitis is on record
@@ -29,12 +32,13 @@ final class CallWords {
   static String say(
       Horse horse,
       PriorityRule.Ruling ruling,
+      Optional<String> takenBack,
       ComingRation coming,
       List<Portion> portions,
       boolean acute,
       Collection<String> groups,
       RemedyFinder.Found remedies) {
-    if (ruling.priority() != Priority.CALL_NOW && ruling.priority() != Priority.CALL_TODAY) {
+    if (!isCall(ruling)) {
       return "";
     }
     if (acute) {
@@ -45,10 +49,15 @@ final class CallWords {
     return "About "
         + horse.name()
         + "."
+        + takenBack.map(t -> " W" + t.substring(1) + ".").orElse("")
         + unopened(coming)
         + finding(ruling, portions)
         + (isOpen(ruling) ? OPEN : remedy(remedies))
         + signs(groups);
+  }
+
+  static boolean isCall(PriorityRule.Ruling ruling) {
+    return ruling.priority() == Priority.CALL_NOW || ruling.priority() == Priority.CALL_TODAY;
   }
 
   private static final String OPEN = " Until that is known, please change nothing on your own.";
@@ -113,7 +122,7 @@ final class CallWords {
         line.value(),
         of(line.unit(), quantity(line.quantity())),
         plain(line.limit()) + (line.unit().startsWith("%") ? " %" : ""),
-        Chance.words(line.pOver()));
+        line.high() == null ? Chance.atLeast(line.pOver()) : Chance.words(line.pOver()));
   }
 
   /** A limit may be of the whole ration, of a meal, or of the forage as it lies there. */
@@ -145,9 +154,34 @@ final class CallWords {
                 " What would put it right: "
                     + p.why().split(": ", 2)[0]
                     + "."
+                    + fetched(p)
                     + beforeItStarts(p, remedies.days()))
         .orElse(" Nothing in reach puts it right yet.");
   }
+
+  /** What the change takes of items that are new in it: it has to be there first. */
+  private static String fetched(Proposal proposal) {
+    if (!OTHER_FORAGE.contains(proposal.kind())) {
+      return "";
+    }
+    String items =
+        proposal.items().stream()
+            .filter(i -> i.nowKg() <= 0 && i.thenKg() > 0)
+            .map(
+                i ->
+                    String.format(
+                        Locale.ROOT,
+                        "%.0f kg (%.0f lb) of %s",
+                        MONTH_DAYS * i.thenKg(),
+                        MONTH_DAYS * i.thenKg() / MassUnit.LB.kg(),
+                        i.item()))
+            .collect(Collectors.joining(" and "));
+    return items.isEmpty()
+        ? ""
+        : " For 30 days that takes " + items + ": it must be at the yard first.";
+  }
+
+  private static final int MONTH_DAYS = 30;
 
   /** Another forage asks for the vet: at once it is a sudden change, in steps it takes time. */
   private static String beforeItStarts(Proposal proposal, List<ChangeoverLine> days) {

@@ -16,7 +16,7 @@ import rickyard.core.nutrition.RationAmounts;
 import rickyard.core.nutrition.Rations;
 import rickyard.core.nutrition.WeighedMeasure;
 
-/** How much of each lot every horse takes per day, today and as it will be fed. */
+/** How much of each lot every horse takes: today, as it will be fed, and on the days before. */
 public final class Consumption {
   private Consumption() {}
 
@@ -41,7 +41,15 @@ public final class Consumption {
     List<HayUse.Taken> coming = new ArrayList<>();
     Map<String, List<Ration>> byHorse =
         rations.stream().collect(Collectors.groupingBy(Ration::horseId));
+    List<HayEaten.Span> eaten = new ArrayList<>();
     for (Horse horse : horses) {
+      eaten.addAll(
+          new FedBefore(horse, larder, deliveries, asOf)
+              .spans(
+                  byHorse.getOrDefault(horse.id(), List.of()),
+                  r ->
+                      RationAmounts.of(horse, r, larder::find, measures, asOf, standards)
+                          .portions()));
       Rations.inForce(byHorse.getOrDefault(horse.id(), List.of()), asOf)
           .map(r -> RationAmounts.of(horse, r, larder::find, measures, asOf, standards))
           .ifPresent(
@@ -61,7 +69,7 @@ public final class Consumption {
                     coming);
               });
     }
-    return new HayUse(HayUse.Day.of(coming), HayUse.Day.of(today));
+    return HayUse.of(coming, today, HayEaten.of(eaten));
   }
 
   private static void add(

@@ -83,10 +83,11 @@ final class DietJudge {
 
   private static Measured measured(Amount amount, Limit limit) {
     double lower = Math.max(0, amount.lower());
+    boolean isOpen = Double.isInfinite(amount.upper());
     return new Measured(
         limit.unit().unit(),
         Basis.NONE,
-        Math.max(0, amount.best()),
+        isOpen ? lower : Math.max(0, amount.best()),
         lower,
         amount.upper(),
         lower,

@@ -1,17 +1,34 @@
 package rickyard.core.advice;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What horses take of lots per day.
  *
  * @param coming as they will be fed
  * @param today by the rations in force, before any delivery takes a place in them
+ * @param either of each lot the larger of both, horse by horse
+ * @param eaten what was taken on the days before
  */
-public record HayUse(Day coming, Day today) {
-  public static final HayUse NONE = new HayUse(Day.of(List.of()), Day.of(List.of()));
+public record HayUse(Day coming, Day today, Day either, HayEaten eaten) {
+  public static final HayUse NONE = of(List.of(), List.of(), HayEaten.NONE);
+
+  /** Adds up what horses take. */
+  public static HayUse of(List<Taken> coming, List<Taken> today, HayEaten eaten) {
+    Day then = Day.of(coming);
+    Day now = Day.of(today);
+    List<Taken> either = new ArrayList<>();
+    Stream.concat(coming.stream(), today.stream())
+        .map(t -> new Taken(t.horse(), t.client(), t.lot(), 0))
+        .distinct()
+        .map(t -> t.with(Math.max(then.ofHorse(t.lot(), t.horse()), now.ofHorse(t.lot(), t.horse()))))
+        .forEach(either::add);
+    return new HayUse(then, now, Day.of(either), eaten);
+  }
 
   /**
    * What one horse takes of a lot.
@@ -21,7 +38,11 @@ public record HayUse(Day coming, Day today) {
    * @param lot register key
    * @param kg as fed per day, at least 0
    */
-  public record Taken(String horse, String client, String lot, double kg) {}
+  public record Taken(String horse, String client, String lot, double kg) {
+    private Taken with(double other) {
+      return new Taken(horse, client, lot, other);
+    }
+  }
 
   /** Sums of what is taken on one day, kg as fed. */
   public static final class Day {

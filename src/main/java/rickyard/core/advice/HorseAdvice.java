@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,6 +57,25 @@ public record HorseAdvice(
     proposals = List.copyOf(proposals);
     changeovers = List.copyOf(changeovers);
     questions = List.copyOf(questions);
+  }
+
+  /**
+   * The ration that its people are told: the first proposal that is enough and is one. Empty where
+   * none is, and where only a veterinarian may say.
+   */
+  public Optional<Proposal> advised() {
+    return vetFirst
+        ? Optional.empty()
+        : proposals.stream()
+            .filter(p -> p.enough() && p.diet() != null && !p.items().isEmpty())
+            .findFirst();
+  }
+
+  /** The diet of the present forage where the advice is to stay on it. */
+  public Optional<DietSummary> held() {
+    return advised()
+        .filter(p -> p.kind().equals("hold"))
+        .flatMap(p -> Optional.ofNullable(p.diet()));
   }
 
   /** The advice on a horse of which the registers do not say enough to judge anything. */

@@ -54,7 +54,9 @@ public final class HorseAdviser {
     @Nullable DietSummary after = then.isEmpty() ? null : summary(seen, then);
     @Nullable DietSummary before = before(seen, ration);
     List<String> changes = Changes.of(horse.id(), context, ration, coming, accepted, before, after);
-    PriorityRule.Ruling ruling =
+    Optional<VetCall> vetCall = VetCall.of(horse, context);
+    Optional<Told> told = Told.of(horse.id(), context);
+    PriorityRule.Ruling byDiet =
         PriorityRule.rule(
             new PriorityRule.Facts(
                 before,
@@ -62,12 +64,19 @@ public final class HorseAdviser {
                 after,
                 lotLimits(groups, then),
                 feeding.isFedSoon(coming),
-                Told.verdict(horse.id(), context),
+                told.map(Told::verdict).orElse(null),
                 isTurned(seen, then),
                 coming.isChanged(),
                 isWaiting(seen, then, coming),
                 isLotAsked(seen, then),
                 problems));
+    Optional<String> takenBack = told.flatMap(t -> t.takenBack(after));
+    @Nullable TripPlan trip =
+        problems.isEmpty() && after != null ? counsel.trip(seen, now, then).orElse(null) : null;
+    PriorityRule.Ruling ruling =
+        vetCall
+            .map(v -> v.over(byDiet))
+            .orElseGet(() -> worthAWord(byDiet, told.isPresent(), trip, after, then));
     RemedyFinder.Found remedies =
         problems.isEmpty() && after != null
             ? counsel.remedies(seen, now, then, after, lotLimits(groups, then))
@@ -77,18 +86,68 @@ public final class HorseAdviser {
         horse.clientId(),
         List.copyOf(groups.groups()),
         ruling.priority(),
-        reason(ruling, changes),
-        CallWords.say(horse, ruling, coming, then, isAcute(horse), groups.groups(), remedies),
+        takenBack.map(t -> t + "; ").orElse("") + reason(ruling, changes),
+        vetCall
+            .filter(v -> CallWords.isCall(ruling))
+            .map(VetCall::say)
+            .orElseGet(
+                () ->
+                    CallWords.say(
+                        horse,
+                        ruling,
+                        takenBack,
+                        coming,
+                        then,
+                        isAcute(horse),
+                        groups.groups(),
+                        remedies)),
         before,
         problems.isEmpty() ? after : null,
         changes,
         problems,
         remedies.proposals(),
         remedies.days(),
-        isAcute(horse) && !horse.vetPlan(),
+        vetCall.isPresent(),
         coming.isChanged() || ruling.priority() != Priority.NONE,
         HorseQuestions.open(horse, groups, coming, context.answered()),
-        problems.isEmpty() && after != null ? counsel.trip(seen, now, then).orElse(null) : null);
+        trip);
+  }
+
+  /** What is no matter of a limit and still has to be said: a step of a trip, a report withdrawn. */
+  private PriorityRule.Ruling worthAWord(
+      PriorityRule.Ruling byDiet,
+      boolean isTold,
+      @Nullable TripPlan trip,
+      @Nullable DietSummary after,
+      List<Portion> then) {
+    boolean isQuiet = byDiet.priority() == Priority.NONE || byDiet.priority() == Priority.STANDING;
+    if (isQuiet && trip != null && !trip.on(context.asOf()).isEmpty()) {
+      return new PriorityRule.Ruling(
+          Priority.NOTE,
+          "on the way of its trip from "
+              + trip.from()
+              + " to "
+              + trip.to()
+              + ": fed by the day of the plan; "
+              + byDiet.reason(),
+          byDiet.line());
+    }
+    if (byDiet.priority() != Priority.NONE || isTold || after == null) {
+      return byDiet;
+    }
+    return withdrawn(then)
+        .or(() -> Worth.of(after))
+        .map(why -> new PriorityRule.Ruling(Priority.NOTE, why + "; " + byDiet.reason(), byDiet.line()))
+        .orElse(byDiet);
+  }
+
+  /** A hay whose report its laboratory withdrew. */
+  private Optional<String> withdrawn(List<Portion> then) {
+    return then.stream()
+        .map(p -> p.food().id())
+        .filter(id -> context.whyNotJudged().getOrDefault(id, "").contains("withdrew"))
+        .findFirst()
+        .map(id -> "the laboratory withdrew the report of " + id + " and nothing takes its place");
   }
 
   /**

@@ -10,9 +10,10 @@ import org.jspecify.annotations.Nullable;
  * <p>call-now: not yet told, fed or opening within two days, and a limit of severity 'stop' passed
  * with a chance of at least one half, or an amended report that turned a verdict told before.
  * call-today: a limit that asks for a change passed with that chance otherwise, or an asked limit
- * that cannot be judged for what is fed. ask: something about it waits for an answer. note:
- * changed, or within a limit by less than the guard band. standing: told, unchanged. Potassium
- * calls only when it rises with a new forage.
+ * that cannot be judged for what is fed, a question open about it or not. Of a value of which only
+ * a lower end is known the chance of that end counts. ask: something about it waits for an answer.
+ * note: changed, or within a limit by less than the guard band. standing: told, unchanged.
+ * Potassium calls only when it rises with a new forage.
  */
 final class PriorityRule {
   private static final double EVEN = 0.5;
@@ -93,11 +94,12 @@ final class PriorityRule {
     if (told) {
       return ruling(Priority.STANDING, "told, still not judged: " + sentence(line), line);
     }
-    if (facts.lotAsked()) {
-      return ruling(Priority.ASK, "answer the open question first: " + sentence(line), line);
+    if (facts.fedSoon()) {
+      String first = facts.lotAsked() ? "an open question about it may settle it: " : "";
+      return ruling(Priority.CALL_TODAY, first + sentence(line), line);
     }
-    return facts.fedSoon()
-        ? ruling(Priority.CALL_TODAY, sentence(line), line)
+    return facts.lotAsked()
+        ? ruling(Priority.ASK, "answer the open question first: " + sentence(line), line)
         : ruling(Priority.ASK, "to be settled before it opens: " + sentence(line), line);
   }
 

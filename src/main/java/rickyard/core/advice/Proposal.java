@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param why one sentence: what changes and why it is enough, or why it is not
  * @param items the whole changed ration, unchanged items too
  * @param diet the changed diet; null for a proposal that changes no ration (retest, none)
+ * @param unclearedDays so many first days of its changeover are not cleared yet
  */
 public record Proposal(
     int rank,
@@ -22,8 +23,20 @@ public record Proposal(
     boolean enough,
     String why,
     List<ProposalItem> items,
-    @Nullable DietSummary diet)
+    @Nullable DietSummary diet,
+    int unclearedDays)
     implements Serializable {
+  /** A proposal every day of which is as good as the last. */
+  public Proposal(
+      int rank,
+      String kind,
+      boolean enough,
+      String why,
+      List<ProposalItem> items,
+      @Nullable DietSummary diet) {
+    this(rank, kind, enough, why, items, diet, 0);
+  }
+
   public Proposal {
     requireNonNull(kind, "kind");
     requireNonNull(why, "why");

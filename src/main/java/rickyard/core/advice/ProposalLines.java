@@ -19,17 +19,33 @@ final class ProposalLines {
    * A proposal with what must be said of it and of its changeover.
    *
    * @param lacks what the changed ration lacks, a sentence with a leading space; or empty
+   * @param unclearedDays so many first days of the changeover are not cleared yet
    */
   static Proposal of(
-      int rank, Remedy remedy, String lacks, ChangeoverPlan plan, Optional<DietSummary> diet) {
-    String words = lacks + (plan.words().isEmpty() ? "" : " " + String.join(" ", plan.words()));
+      int rank,
+      Remedy remedy,
+      String lacks,
+      ChangeoverPlan plan,
+      int unclearedDays,
+      Optional<DietSummary> diet) {
+    String words =
+        lacks
+            + (plan.words().isEmpty() ? "" : " " + String.join(" ", plan.words()))
+            + (unclearedDays > 0 ? uncleared(unclearedDays) : "");
     return new Proposal(
         rank,
         remedy.kind().code(),
         remedy.isEnough(),
         remedy.why() + words,
         remedy.items().stream().map(ProposalLines::item).toList(),
-        diet.orElse(null));
+        diet.orElse(null),
+        unclearedDays);
+  }
+
+  private static String uncleared(int days) {
+    return days == 1
+        ? " Day 1 of the change is not cleared yet."
+        : " Days 1 to " + days + " of the change are not cleared yet.";
   }
 
   private static ProposalItem item(RemedyItem item) {

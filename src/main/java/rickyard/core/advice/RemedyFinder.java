@@ -16,6 +16,7 @@ import rickyard.core.nutrition.Horse;
 import rickyard.core.nutrition.Portion;
 import rickyard.core.nutrition.Requirements;
 import rickyard.core.remedy.Changeover;
+import rickyard.core.remedy.ChangeoverDay;
 import rickyard.core.remedy.ChangeoverPlan;
 import rickyard.core.remedy.ChangeoverRequest;
 import rickyard.core.remedy.CheckedDiet;
@@ -87,7 +88,8 @@ final class RemedyFinder {
           remedy.then().isEmpty()
               ? ChangeoverPlan.NONE
               : plan(manger.servingsAtHand(now), remedy.then(), remedy.isEnough());
-      proposals.add(ProposalLines.of(rank, remedy, newlyShort(remedy), plan, summary(remedy)));
+      proposals.add(ProposalLines.of(
+              rank, remedy, newlyShort(remedy), plan, uncleared(remedy, plan), summary(remedy)));
       days.addAll(ProposalLines.days(rank, plan));
     }
     return new Found(proposals, days);
@@ -191,6 +193,17 @@ final class RemedyFinder {
     return judge.judge(diet(now), groups).stream()
         .filter(v -> v.limit().quantity().startsWith("nsc"))
         .anyMatch(v -> v.word().code().equals("exceeds"));
+  }
+
+  /** How many first days of a changeover do not clear though its end does. */
+  private int uncleared(Remedy remedy, ChangeoverPlan plan) {
+    return remedy.isEnough()
+        ? plan.days().stream()
+            .filter(day -> !check(day.amounts()).isEnough())
+            .mapToInt(ChangeoverDay::day)
+            .max()
+            .orElse(0)
+        : 0;
   }
 
   /** What the changed ration lacks and today's does not. */

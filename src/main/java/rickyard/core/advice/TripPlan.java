@@ -23,4 +23,9 @@ public record TripPlan(LocalDate from, LocalDate to, List<TripLine> lines, List<
     lines = List.copyOf(lines);
     words = List.copyOf(words);
   }
+
+  /** What is fed on a day by the plan; empty where the plan changes nothing on it. */
+  public List<TripLine> on(LocalDate day) {
+    return lines.stream().filter(l -> l.day().equals(day)).toList();
+  }
 }

@@ -118,7 +118,17 @@ final class TripPlanner {
   }
 
   private void add(LocalDate date, String phase, List<Serving> amounts) {
-    amounts.forEach(a -> lines.add(new TripLine(date, phase, a.item().id(), a.kg())));
+    amounts.forEach(
+        a ->
+            lines.add(
+                new TripLine(
+                    date,
+                    phase,
+                    a.item().id(),
+                    a.kg(),
+                    a.item().batch(),
+                    a.item().name(),
+                    a.item().role())));
   }
 
   /** How much of the bagged forage goes along, and how much the whole plan takes. */

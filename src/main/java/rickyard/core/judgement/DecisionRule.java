@@ -12,11 +12,15 @@ import rickyard.core.quantity.Normal;
  * {@code clears} y ≤ L − w; {@code borderline-under} L − w &lt; y ≤ L; {@code borderline-over} L
  * &lt; y &lt; L + w; {@code exceeds} y ≥ L + w (and y &gt; L). Under a minimum the same with the
  * sides exchanged. Of a censored value the end that is worse for the horse counts. A value that is
- * open above exceeds a maximum when its lower end does, and otherwise cannot be judged.
+ * open above exceeds a maximum when its lower end does, and otherwise cannot be judged; its chance
+ * of being over is at least that of its lower end, which is said from even on.
  */
 public final class DecisionRule {
   /** Two numbers closer than this share of the larger are equal: absorbs binary rounding only. */
   static final double TIE = 1e-9;
+
+  /** From this chance on a lower end alone tells that the limit is more likely passed than not. */
+  private static final double EVEN = 0.5;
 
   private DecisionRule() {}
 
@@ -53,9 +57,9 @@ public final class DecisionRule {
           zone(v.upper() - max, w, max), chance(v.upper() - max, v.u(), max), w, v.upper());
     }
     Word word = zone(v.lower() - max, w, max) == Word.EXCEEDS ? Word.EXCEEDS : Word.CANNOT_JUDGE;
-    OptionalDouble atLeast =
-        word == Word.EXCEEDS ? chance(v.lower() - max, v.u(), max) : OptionalDouble.empty();
-    return new Finding(word, atLeast, w, v.lower());
+    OptionalDouble atLeast = chance(v.lower() - max, v.u(), max);
+    boolean isTelling = atLeast.getAsDouble() >= EVEN;
+    return new Finding(word, isTelling ? atLeast : OptionalDouble.empty(), w, v.lower());
   }
 
   /** A value of which only an upper end is known does not show that a minimum is missed. */

@@ -1,6 +1,7 @@
 package rickyard.core.judgement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rickyard.core.forage.AccountedAnalysis;
@@ -29,8 +30,10 @@ public final class LotNotes {
         verdicts.stream()
             .filter(v -> !v.isSilent() && v.limit().quantity().equals(note.quantity()))
             .filter(v -> note.words().contains(v.word()))
-            .min(WorstVerdict.WORST_FIRST)
-            .flatMap(v -> text(note, v))
+            .sorted(WorstVerdict.WORST_FIRST)
+            .flatMap(v -> text(note, v).stream())
+            .max(Comparator.comparingDouble(NoteText::loss))
+            .map(NoteText::text)
             .filter(t -> !found.contains(t))
             .ifPresent(found::add);
       }
@@ -54,16 +57,21 @@ public final class LotNotes {
   }
 
   /** The sentence with its figure; none where the figure cannot be computed. */
-  private static Optional<String> text(LotNote note, Verdict verdict) {
+  private static Optional<NoteText> text(LotNote note, Verdict verdict) {
     if (!note.text().contains(SOAKING)) {
-      return Optional.of(note.text());
+      return Optional.of(new NoteText(0, note.text()));
     }
     return verdict
         .value()
         .filter(v -> isOver(v, verdict.limit()))
         .map(v -> Soaking.lossNeeded(Math.min(100, v.lower()), verdict.limit().value()))
-        .map(loss -> note.text().replace(SOAKING, Words.number(100 * loss, 0)));
+        .map(
+            loss ->
+                new NoteText(loss, note.text().replace(SOAKING, Words.number(100 * loss, 0))));
   }
+
+  /** A sentence with the loss that it names: of several limits the lowest counts. */
+  private record NoteText(double loss, String text) {}
 
   private static boolean isOver(Measured value, Limit limit) {
     return limit.unit().unit().code().equals("%") && value.lower() > limit.value();

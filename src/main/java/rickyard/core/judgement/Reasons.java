@@ -27,13 +27,18 @@ final class Reasons {
               : v.lower() == 0
                   ? limit.words() + " is not known"
                   : limit.words() + " is at least " + Words.number(v.lower()) + " " + unit;
-      return known + "; " + line + "; " + (missing.isEmpty() ? "not bounded" : missing);
+      return known
+          + "; "
+          + line
+          + "; "
+          + (missing.isEmpty() ? "not bounded" : missing)
+          + chance(finding, limit, v);
     }
     return measured(limit, v, finding)
         + "; "
         + line
         + guard(limit, finding)
-        + chance(finding, limit);
+        + chance(finding, limit, v);
   }
 
   private static String measured(Limit limit, Measured v, Finding finding) {
@@ -62,13 +67,15 @@ final class Reasons {
         + " % risk";
   }
 
-  private static String chance(Finding finding, Limit limit) {
+  private static String chance(Finding finding, Limit limit, Measured v) {
     if (finding.chanceWrong().isEmpty()) {
       return "";
     }
     return "; chance of being "
         + (limit.bound() == Bound.MAX ? "over" : "under")
         + ", from this test alone, "
-        + Chance.words(finding.chanceWrong().getAsDouble());
+        + (v.isBoundedAbove()
+            ? Chance.words(finding.chanceWrong().getAsDouble())
+            : Chance.atLeast(finding.chanceWrong().getAsDouble()));
   }
 }

@@ -13,7 +13,7 @@ import rickyard.core.quantity.Measured;
  * @param value in the limit's unit; empty if nothing is known. A value that is open above is a
  *     lower bound from partial evidence
  * @param pOver chance of being on the wrong side of the limit, in [0, 1], from this evidence alone;
- *     empty where the evidence does not bound it
+ *     at least that where the value is open above; empty where the evidence does not tell
  * @param word the zone
  * @param reason why, in plain words, with what is missing
  * @param settle what would settle it, in plain words; empty where nothing is open

@@ -131,7 +131,9 @@ final class DietEvaluation {
 
   /**
    * The content of the whole on dry matter: {@code C = Σ d c}, {@code u = √Σ(d u)²}, with d the
-   * share of the dry matter; an amount that was not weighed adds {@code ((c - C) u_m / M)²}.
+   * share of the dry matter; an amount that was not weighed adds {@code ((c - C) u_m / M)²}. Where
+   * an item is unknown the sum is a lower end: only lower ends count, no high value that was taken
+   * for want of a label.
    */
   @Cites(source = "definition", locator = "a blend holds the dry-matter weighted mean")
   @Cites(source = "jcgm100-2008", locator = "5.1.2, law of propagation")
@@ -159,8 +161,8 @@ final class DietEvaluation {
         new Measured(
             unit,
             Basis.DRY_MATTER,
-            sums[0],
-            sums[1],
+            isOpen ? sums[3] : sums[0],
+            Math.min(sums[1], isOpen ? sums[3] : sums[1]),
             isOpen ? Double.POSITIVE_INFINITY : sums[2],
             sums[3],
             isOpen ? Double.POSITIVE_INFINITY : sums[4],

@@ -46,7 +46,8 @@ final class MealNotes {
   private static void addStarch(Diet diet, Settings settings, List<DietNote> notes) {
     Amount perKg = diet.starchPerKgBodyWeight();
     double most = settings.number("starch_per_day_max_g_per_kg");
-    if (perKg.best() > most * (1 + 1e-9)) {
+    double known = perKg.isComplete() ? perKg.best() : perKg.lower();
+    if (known > most * (1 + 1e-9)) {
       notes.add(
           new DietNote(
               "starch-day",
@@ -56,7 +57,7 @@ final class MealNotes {
                   "starch makes %s%.1f g per kg of body weight a day; more than %.0f g was tied to"
                       + " gastric ulcers",
                   perKg.isComplete() ? "" : "at least ",
-                  perKg.best(),
+                  known,
                   most)));
     }
   }

@@ -33,4 +33,10 @@ public final class Chance {
     BigDecimal shown = BigDecimal.valueOf(percent).setScale(edge ? 1 : 0, RoundingMode.HALF_UP);
     return shown.stripTrailingZeros().toPlainString() + " %";
   }
+
+  /** The chance of what is only known from below. */
+  public static String atLeast(double chance) {
+    String words = words(chance);
+    return words.startsWith("more than") ? words : "at least " + words;
+  }
 }

@@ -134,13 +134,13 @@ public final class Alerts {
   private AlertPage.Item item(HorseAdvice horse) {
     HorseFacts known = view.horseFacts().get(horse.horse());
     DietSummary diet = horse.after();
-    String verdict = diet == null ? "" : diet.verdict();
+    String verdict = horse.vetFirst() ? "vet called" : diet == null ? "" : diet.verdict();
     return new AlertPage.Item(
         Cut.name(known == null ? "" : known.name(), horse.horse(), LONGEST_NAME),
         texts.text(horse.priority() == Priority.CALL_NOW ? "alert.now" : "alert.today"),
         Plain.sentence(horse.say()),
         Plain.sentence(horse.reason()),
-        figure(diet == null ? null : diet.worst()),
+        figure(diet == null || horse.vetFirst() ? null : diet.worst()),
         Harmless.line(
             view.asOf() + "," + horse.horse() + ",told," + verdict + ",," + Letters.NOBODY + ","));
   }

@@ -37,6 +37,9 @@ public record LetterHorse(
     if (row.stop()) {
       return texts.say("letter.amount-stop", "item", row.item());
     }
+    if (row.other().isEmpty()) {
+      return texts.say("letter.amount-open", "item", row.item(), "amount", row.amount());
+    }
     String item = row.prepared().isEmpty() ? row.item() : row.item() + ", " + row.prepared();
     return texts.say(
         row.meals().isEmpty() ? "letter.amount" : "letter.amount-meals",

@@ -25,6 +25,11 @@ final class FeedRows {
       String none = voice.say(isStepwise ? "sheet.stop-after" : "sheet.stop");
       return new HorsePaper.Weigh(voice.item(given), none, none, "", "", true);
     }
+    if (given.serving().isOpen()) {
+      String free = voice.say("amount.open");
+      return new HorsePaper.Weigh(
+          voice.item(given), free, "", voice.say("sheet.meal-open"), prepared, false);
+    }
     return new HorsePaper.Weigh(
         voice.item(given),
         voice.amount(given.kg()),
@@ -124,12 +129,12 @@ final class FeedRows {
                 .say("sheet.day-range", "from", String.valueOf(from), "to", String.valueOf(to));
     return new HorsePaper.Step(
         days,
-        byDay.getOrDefault(from, List.of()).stream()
-            .map(
-                kg ->
-                    kg <= 0
-                        ? new HorsePaper.StepAmount(voice.say("amount.none"), "")
-                        : new HorsePaper.StepAmount(voice.amount(kg), voice.other(kg)))
-            .toList());
+        byDay.getOrDefault(from, List.of()).stream().map(kg -> amount(kg, voice)).toList());
+  }
+
+  static HorsePaper.StepAmount amount(double kg, Voice voice) {
+    return kg <= 0
+        ? new HorsePaper.StepAmount(voice.say("amount.none"), "")
+        : new HorsePaper.StepAmount(voice.amount(kg), voice.other(kg));
   }
 }

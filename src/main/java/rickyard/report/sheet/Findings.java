@@ -90,12 +90,56 @@ final class Findings {
       return sentence(key, item, quantity, voice.day(lot.sampledOn()), value);
     }
     if (row.isEmpty()) {
-      return sentence("measured.lot-unknown", item, quantity, "", "");
+      return sentence(unknown(lot), item, quantity, "", "");
     }
     VerdictRow verdict = row.get();
-    String value = voice.value(verdict.value(), verdict.u(), verdict.unit());
+    String value =
+        figure(verdict.value(), verdict.low(), verdict.high(), verdict.u(), verdict.unit());
     return sentence(key, item, quantity, voice.day(lot.sampledOn()), bounded(verdict, value));
   }
+
+  /** Why nothing of a lot counts, where a client should hear of it. */
+  private static String unknown(LotRow lot) {
+    if (isDisputed(lot)) {
+      return "measured.lot-disputed";
+    }
+    return lot.reason().contains("withdrew") ? "measured.lot-withdrawn" : "measured.lot-unknown";
+  }
+
+  private static boolean isDisputed(LotRow lot) {
+    return lot.reason().startsWith("two tests of the lot disagree");
+  }
+
+  /** Whether two tests of a forage of the horse disagree. */
+  boolean isDisputed() {
+    DietSummary after = horse.after();
+    return after != null
+        && after.portions().stream()
+            .map(p -> Optional.ofNullable(lots.get(p.item())))
+            .anyMatch(lot -> lot.filter(Findings::isDisputed).isPresent());
+  }
+
+  /** Less than a limit of detection is no number with an uncertainty. */
+  private String figure(
+      @Nullable Double value,
+      @Nullable Double low,
+      @Nullable Double high,
+      @Nullable Double u,
+      String unit) {
+    boolean isCensored =
+        value != null
+            && low != null
+            && high != null
+            && value > 0
+            && low == 0
+            && high >= CENSORED * value;
+    return isCensored
+        ? voice.say("value.below", "value", voice.value(high, null, unit))
+        : voice.value(value, u, unit);
+  }
+
+  /** Half a limit of detection stands for what is below it. */
+  private static final double CENSORED = 1.99;
 
   private String bounded(VerdictRow row, String value) {
     return row.high() == null ? voice.say("value.at-least", "value", value) : value;
@@ -145,7 +189,21 @@ final class Findings {
     LimitLine worst = worst();
     return worst == null
         ? voice.say("meaning.no-limit")
-        : meaning(worst, worst.subject().equals("diet") ? ration(course) : worst.subject());
+        : meaning(
+            worst,
+            isOfAnother(horse)
+                ? "shared"
+                : worst.subject().equals("diet") ? ration(course) : worst.subject());
+  }
+
+  /** Whether the limit is that of another horse at the same bale. */
+  static boolean isOfAnother(HorseAdvice horse) {
+    DietSummary after = horse.after();
+    LimitLine worst = after == null ? null : after.worst();
+    return worst != null
+        && worst.reason().startsWith("shared bale ")
+        && !worst.group().equals("all")
+        && !horse.groups().contains(worst.group());
   }
 
   /** Which ration the finding is of, where the sheet gives another one. */
@@ -181,7 +239,7 @@ final class Findings {
   }
 
   private String meaning(LimitLine line, String subject) {
-    String number = voice.value(line.value(), line.u(), line.unit());
+    String number = figure(line.value(), line.low(), line.high(), line.u(), line.unit());
     boolean isBound = line.high() == null;
     return voice
         .texts()

@@ -52,6 +52,11 @@ record Given(
                   .map(p -> fed(p, before(horse, p), servings));
           case VET_FIRST, MISSING, NOT_CLEARED -> Stream.empty();
         };
+    return sorted(items);
+  }
+
+  /** Forage first, the most first; what is stopped last. */
+  static List<Given> sorted(Stream<Given> items) {
     return items
         .filter(g -> g.kg() > 0 || g.nowKg() > 0)
         .sorted(
@@ -99,8 +104,11 @@ record Given(
   }
 
   private static boolean isForage(ProposalItem item, Map<String, Serving> servings) {
-    Serving known = servings.get(item.item());
-    String role = item.role();
+    return isForage(item.item(), item.role(), servings);
+  }
+
+  static boolean isForage(String item, String role, Map<String, Serving> servings) {
+    Serving known = servings.get(item);
     return known == null
         ? role.endsWith("hay")
             || role.endsWith("forage")
@@ -110,7 +118,7 @@ record Given(
   }
 
   /** A forage that is new is given in as many meals as the forage before it. */
-  private static Serving serving(String item, boolean isForage, Map<String, Serving> servings) {
+  static Serving serving(String item, boolean isForage, Map<String, Serving> servings) {
     Serving known = servings.get(item);
     if (known != null) {
       return known;

@@ -9,6 +9,7 @@ import java.util.Set;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.LimitLine;
+import rickyard.core.advice.Proposal;
 import rickyard.report.text.Cut;
 import rickyard.report.text.Languages;
 import rickyard.report.text.Phrases;
@@ -19,6 +20,7 @@ import rickyard.report.view.PaperFacts;
 /** Puts into words, for paper, what a morning says of each horse. */
 public final class HorsePapers {
   private static final int LONGEST_NOTE = 200;
+  private static final int MONTH_DAYS = 30;
 
   private final MorningView view;
   private final PaperFacts facts;
@@ -43,23 +45,36 @@ public final class HorsePapers {
   public HorsePaper of(HorseAdvice horse) {
     Course course = Course.of(horse);
     Voice voice = Voice.of(horse, view, texts(horse.client()));
-    List<Given> given = Given.of(horse, course, facts.servings(horse.horse()));
-    List<Given> moving = course == Course.CHANGE ? FeedRows.moving(horse, given) : List.<Given>of();
+    Optional<TripRows> trip = trip(horse, course);
+    List<Given> given = given(horse, course);
+    List<Given> moving =
+        course == Course.CHANGE
+            ? FeedRows.moving(horse, given)
+            : trip.map(TripRows::moving).orElse(List.of());
     Findings findings = new Findings(horse, lots, contents, voice);
-    List<HorsePaper.Step> steps = FeedRows.steps(horse, moving, voice);
-    List<HorsePaper.Weigh> weigh = FeedRows.weigh(given, !steps.isEmpty(), voice);
+    List<HorsePaper.Step> steps =
+        trip.map(t -> t.steps(voice)).orElseGet(() -> FeedRows.steps(horse, moving, voice));
+    List<HorsePaper.Weigh> weigh =
+        FeedRows.weigh(given, trip.isEmpty() && !steps.isEmpty(), voice);
     List<String> missing = course == Course.MISSING ? Gaps.missing(horse, voice) : List.of();
     List<String> notes = officeNotes(horse, course, voice);
-    List<String> changeNotes = changeNotes(horse, course, given, voice);
-    boolean isComing = course == Course.KEEP && !changeNotes.isEmpty();
+    List<String> changeNotes =
+        trip.isPresent()
+            ? List.of(voice.say("change.trip"))
+            : changeNotes(horse, course, given, !steps.isEmpty(), voice);
+    boolean isComing = trip.isEmpty() && course == Course.KEEP && !changeNotes.isEmpty();
+    String banner = trip.isPresent() ? "trip" : isComing ? "keep-new" : course.code();
     HorsePaper paper =
         new HorsePaper(
             voice.horse(),
             voice.client(),
             course.code(),
             voice.say("sheet.for", "day", voice.texts().day(view.asOf())),
-            voice.say("banner." + (isComing ? "keep-new" : course.code())),
-            isComing ? voice.say("lead.keep-new") : lead(horse, course, voice),
+            voice.say("banner." + banner),
+            trip.map(t -> lead(t, voice))
+                .orElseGet(
+                    () ->
+                        isComing ? voice.say("lead.keep-new") : lead(horse, course, given, voice)),
             weigh,
             moving.stream().map(voice::item).toList(),
             steps,
@@ -85,13 +100,41 @@ public final class HorsePapers {
     Course course = Course.of(horse);
     return course == Course.CHANGE
         || course == Course.HOLD
-        || Given.of(horse, course, facts.servings(horse.horse())).stream()
-            .anyMatch(Given::isChanged);
+        || given(horse, course).stream().anyMatch(Given::isChanged);
   }
 
-  private static String lead(HorseAdvice horse, Course course, Voice voice) {
+  private Optional<TripRows> trip(HorseAdvice horse, Course course) {
+    return TripRows.of(horse, course, view.asOf(), facts.servings(horse.horse()));
+  }
+
+  private List<Given> given(HorseAdvice horse, Course course) {
+    return trip(horse, course)
+        .map(t -> t.on(view.asOf()))
+        .orElseGet(() -> Given.of(horse, course, facts.servings(horse.horse())));
+  }
+
+  private static String lead(TripRows trip, Voice voice) {
+    return voice
+        .texts()
+        .say(
+            "lead.trip",
+            "horse",
+            voice.horse(),
+            "from",
+            voice.day(trip.from()),
+            "to",
+            voice.day(trip.to()));
+  }
+
+  private String lead(HorseAdvice horse, Course course, List<Given> given, Voice voice) {
     if (course != Course.KEEP) {
       return voice.say("lead." + course.code());
+    }
+    if (isUnderPlan(horse)) {
+      return voice.say("lead.keep-vet");
+    }
+    if (given.stream().anyMatch(g -> g.serving().isOpen())) {
+      return voice.say(Findings.isOfAnother(horse) ? "lead.keep-shared" : "lead.keep-open");
     }
     DietSummary after = horse.after();
     String verdict = after == null ? "" : after.verdict();
@@ -100,6 +143,14 @@ public final class HorsePapers {
       case "no-limit" -> voice.say("lead.keep-no-limit");
       default -> voice.say("lead.keep-told");
     };
+  }
+
+  /** Acute laminitis with a veterinarian's plan: that plan decides, whatever clears. */
+  private boolean isUnderPlan(HorseAdvice horse) {
+    return !horse.vetFirst()
+        && Optional.ofNullable(view.horseFacts().get(horse.horse()))
+            .filter(f -> f.conditions().contains("laminitis-acute"))
+            .isPresent();
   }
 
   /** Rows of registers stand in English, as the office knows them; never where no amount may. */
@@ -112,17 +163,28 @@ public final class HorsePapers {
   }
 
   private List<String> changeNotes(
-      HorseAdvice horse, Course course, List<Given> given, Voice voice) {
+      HorseAdvice horse, Course course, List<Given> given, boolean isStepwise, Voice voice) {
     return switch (course) {
-      case CHANGE -> ofChange(horse, given, voice);
+      case CHANGE -> ofChange(horse, given, isStepwise, voice);
       case KEEP, BORDERLINE -> ofDelivery(horse, given, voice);
       default -> List.of();
     };
   }
 
-  private static List<String> ofChange(HorseAdvice horse, List<Given> given, Voice voice) {
+  private static List<String> ofChange(
+      HorseAdvice horse, List<Given> given, boolean isStepwise, Voice voice) {
     List<String> notes = new ArrayList<>();
     boolean isForage = given.stream().anyMatch(g -> g.isForage() && g.isChanged());
+    given.stream()
+        .filter(g -> g.isForage() && g.nowKg() <= 0 && g.kg() > 0)
+        .forEach(g -> notes.add(fetched(g, voice)));
+    if (isStepwise) {
+      notes.add(voice.say("change.after-steps"));
+      uncleared(horse, voice).ifPresent(notes::add);
+    }
+    if (isStepwise && isForage && !horse.groups().contains("HYPP")) {
+      notes.add(voice.say("change.ask-vet"));
+    }
     if (horse.groups().contains("HYPP") && isForage) {
       notes.add(voice.say("change.hypp"));
     }
@@ -136,6 +198,28 @@ public final class HorsePapers {
       notes.add(voice.say("change.mixed"));
     }
     return notes;
+  }
+
+  /** What a month of a new forage comes to: it has to be there before the change. */
+  private static String fetched(Given given, Voice voice) {
+    double kg = MONTH_DAYS * given.kg();
+    return voice
+        .texts()
+        .say(
+            "change.fetch",
+            "item",
+            voice.item(given),
+            "amount",
+            voice.amount(kg),
+            "other",
+            voice.other(kg));
+  }
+
+  private static Optional<String> uncleared(HorseAdvice horse, Voice voice) {
+    int days = Course.chosen(horse).map(Proposal::unclearedDays).orElse(0);
+    return days < 1
+        ? Optional.empty()
+        : Optional.of(voice.say("change.uncleared", "days", String.valueOf(days)));
   }
 
   /** A delivery that waits for its day: until then the old hay is fed. */
@@ -152,14 +236,15 @@ public final class HorsePapers {
     return notes.stream().distinct().toList();
   }
 
-  private static List<String> more(HorseAdvice horse, Course course, Voice voice) {
+  private List<String> more(HorseAdvice horse, Course course, Voice voice) {
     List<String> more = new ArrayList<>();
     if (course == Course.MISSING && Course.chosen(horse).isPresent()) {
       more.add(voice.say("letter.could"));
     }
     boolean isRetest = horse.proposals().stream().anyMatch(p -> p.kind().equals("retest"));
     if (isRetest || course == Course.BORDERLINE) {
-      more.add(voice.say("letter.retest"));
+      boolean isDisputed = new Findings(horse, lots, contents, voice).isDisputed();
+      more.add(voice.say(isDisputed ? "letter.retest-again" : "letter.retest"));
     }
     return more;
   }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rickyard.core.forage.Lot;
 import rickyard.core.nutrition.Delivery;
@@ -62,8 +63,11 @@ class HayStocksTest {
   }
 
   private static HayUse use(HayUse.Taken... taken) {
-    HayUse.Day day = HayUse.Day.of(List.of(taken));
-    return new HayUse(day, day);
+    List<HayEaten.Span> always =
+        Stream.of(taken)
+            .map(t -> new HayEaten.Span(t.client(), t.lot(), LocalDate.MIN, DAY, t.kg()))
+            .toList();
+    return HayUse.of(List.of(taken), List.of(taken), HayEaten.of(always));
   }
 
   private static Delivery delivery(double kg, String opened, String finished) {
@@ -108,6 +112,36 @@ class HayStocksTest {
     assertEquals(190, stock.stockKg().orElseThrow(), 1e-9);
     assertEquals(6, stock.othersKgPerDay(), 1e-12);
     assertEquals(190.0 / 14, stock.daysAt(8).orElseThrow(), 1e-9);
+  }
+
+  /** A horse that went over to other hay on 6 March ate 8 kg a day for five days before. */
+  @Test
+  void whatWasEatenByAHorseThatEatsItNoMoreIsOffToo() {
+    HayEaten eaten =
+        HayEaten.of(
+            List.of(
+                new HayEaten.Span("ash", "L", LocalDate.MIN, LocalDate.of(2026, 3, 6), 8),
+                new HayEaten.Span("ash", "L", LocalDate.of(2026, 2, 1), DAY, 6),
+                new HayEaten.Span("elm", "L", LocalDate.of(2026, 2, 1), DAY, 10)));
+    HayUse use = HayUse.of(List.of(), List.of(taken("mate", "ash", 6)), eaten);
+
+    HayStocks stocks = stocks(use, delivery(400, "2026-03-01", ""));
+
+    Stock stock = stocks.atHand(lot("co-op", 9000, false), horse("own", "ash"));
+    assertEquals(400 - 15 * 6 - 5 * 8, stock.stockKg().orElseThrow(), 1e-9);
+  }
+
+  @Test
+  void aHorseThatIsToLeaveALotCountsOnItUntilItDoes() {
+    HayUse use =
+        HayUse.of(
+            List.of(taken("mate", "ash", 3)),
+            List.of(taken("mate", "ash", 6), taken("stranger", "elm", 10)),
+            HayEaten.NONE);
+
+    Stock stock = stocks(use).inReach(lot("co-op", 900, true), horse("own", "ash"));
+
+    assertEquals(16, stock.othersKgPerDay(), 1e-12);
   }
 
   @Test

@@ -88,6 +88,25 @@ class PriorityRuleTest {
   }
 
   @Test
+  void aStopLimitMoreLikelyPassedByALowerEndCallsNow() {
+    assertEquals(
+        Priority.CALL_NOW, of(facts(line("stop", "cannot-judge", 0.66), true, null, false)));
+  }
+
+  @Test
+  void anOpenQuestionKeepsNobodyFromCallingAboutWhatIsFed() {
+    LimitLine open = line("stop", "cannot-judge", null);
+    assertEquals(Priority.CALL_TODAY, of(asked(open, true)));
+    assertEquals(Priority.ASK, of(asked(open, false)));
+  }
+
+  private static PriorityRule.Facts asked(LimitLine line, boolean fedSoon) {
+    DietSummary diet = diet(100, line);
+    return new PriorityRule.Facts(
+        diet, diet, diet, List.of(), fedSoon, null, false, false, true, true, List.of());
+  }
+
+  @Test
   void potassiumCallsOnlyWhenItRisesWithANewForage() {
     LimitLine k = line("k", "change", "exceeds", 1.0);
     PriorityRule.Facts same =

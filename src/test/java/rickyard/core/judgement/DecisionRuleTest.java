@@ -32,7 +32,18 @@ class DecisionRuleTest {
   void aValueOpenAboveNeverClears() {
     assertEquals(Word.CANNOT_JUDGE, word(atLeast(1, 0), NSC_10));
     assertEquals(Word.CANNOT_JUDGE, word(atLeast(11, 1), NSC_10));
-    assertTrue(DecisionRule.find(atLeast(11, 1), NSC_10).chanceWrong().isEmpty());
+  }
+
+  @Test
+  void aLowerEndSaysItsChanceFromEvenOn() {
+    assertEquals(
+        0.841345, DecisionRule.find(atLeast(11, 1), NSC_10).chanceWrong().getAsDouble(), 1e-6);
+    assertEquals(0.5, DecisionRule.find(atLeast(10, 1), NSC_10).chanceWrong().getAsDouble(), 1e-12);
+    assertTrue(DecisionRule.find(atLeast(9.9, 1), NSC_10).chanceWrong().isEmpty());
+    assertTrue(
+        Judge.judge(NSC_10, Optional.of(atLeast(11, 1)), "starch is not reported")
+            .reason()
+            .endsWith("chance of being over, from this test alone, at least 84 %"));
   }
 
   @Test

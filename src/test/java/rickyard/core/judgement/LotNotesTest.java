@@ -109,6 +109,19 @@ class LotNotesTest {
     assertEquals(List.of(), notes(sugar(8.5, 1), NSC_10, soaking), "borderline under it");
   }
 
+  /** (0.21 − 0.10) / (0.21 · 0.90) = 0.582; to 12 % it would be 0.487. */
+  @Test
+  void ofSeveralLimitsTheLowestSaysWhatSoakingNeeds() {
+    LotNote soaking = note("nsc_wsc", "lose {soaking} %");
+    Limit twelve = Limits.nsc(12, OptionalDouble.of(0.025));
+    Hay hay = sugar(20, 1);
+
+    assertEquals(
+        List.of("lose 58 %"),
+        LotNotes.of(
+            List.of(hay.judge(twelve), hay.judge(NSC_10)), hay.analysis(), List.of(soaking)));
+  }
+
   @Test
   void theLossThatSoakingNeedsIsKnownOfSharesInPerCentOnly() {
     Limit grams = Limits.of("nsc_wsc", Bound.MAX, 100, "g/kg DM", OptionalDouble.of(0.05));

@@ -126,6 +126,24 @@ class DietTest {
   }
 
   @Test
+  void aLowerEndHoldsNoLabelMaximum() {
+    Foodstuff pellets =
+        Foods.of("p", "balancer")
+            .with(
+                AnalyteCode.NSC_WSC,
+                Measured.atMost(Unit.PERCENT, Basis.DRY_MATTER, 11, Foods.reported("11")))
+            .feed();
+    Foodstuff part = Foods.of("h", "grass-hay").with(AnalyteCode.WSC, 13.5, 1).lot();
+    Diet diet = diet(horse(), Portion.of(part, 9, true), Portion.of(pellets, 1, false));
+
+    Measured nsc = diet.content(AnalyteCode.NSC_WSC).orElseThrow();
+
+    assertFalse(nsc.isBoundedAbove());
+    assertEquals(0.9 * 13.5, nsc.best(), 1e-12, "what the label allows is no least");
+    assertEquals(nsc.lower(), nsc.best(), 0);
+  }
+
+  @Test
   void theSumOfWscAndStarchBoundsThatOfEscAndStarchFromAbove() {
     Foodstuff lot = hay("a", 9, 1).lot();
     Measured esc = diet(horse(), Portion.of(lot, 10, true)).content(AnalyteCode.NSC_ESC).get();

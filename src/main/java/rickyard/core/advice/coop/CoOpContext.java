@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.core.advice.HayEaten;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseAdviser;
 import rickyard.core.advice.Larder;
@@ -28,6 +29,7 @@ import rickyard.core.remedy.share.ShareSettings;
  * @param advice on every horse
  * @param larder lots and feeds with the values in force
  * @param deliveries all deliveries
+ * @param eaten what was fed of them before
  * @param limits the table of limits
  * @param verdicts by lot
  * @param analyses in force, by lot
@@ -42,6 +44,7 @@ public record CoOpContext(
     List<HorseAdvice> advice,
     Larder larder,
     List<Delivery> deliveries,
+    HayEaten eaten,
     List<Limit> limits,
     SortedMap<String, List<Verdict>> verdicts,
     SortedMap<String, AccountedAnalysis> analyses,
@@ -59,6 +62,7 @@ public record CoOpContext(
     limits = List.copyOf(limits);
     verdicts = Collections.unmodifiableSortedMap(new TreeMap<>(verdicts));
     analyses = Collections.unmodifiableSortedMap(new TreeMap<>(analyses));
+    requireNonNull(eaten, "eaten");
     requireNonNull(adviser, "adviser");
     requireNonNull(remedy, "remedy");
     requireNonNull(share, "share");

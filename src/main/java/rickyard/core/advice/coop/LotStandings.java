@@ -39,17 +39,20 @@ final class LotStandings {
     return limited;
   }
 
-  /** Whether a limit of these groups asks about the diet and none of that group about hay alone. */
-  boolean isDietLimited(Collection<String> groups) {
+  /** Groups of these with a limit that asks about the diet, and none that asks about hay alone. */
+  SortedSet<String> dietLimited(Collection<String> groups) {
     SortedSet<String> byLot = limited(groups);
-    return limits.stream()
-        .anyMatch(
-            l ->
-                l.subject() == LimitSubject.DIET
-                    && decides(l)
-                    && l.ifMissing() == IfMissing.ASK
-                    && groups.contains(l.group())
-                    && !byLot.contains(l.group()));
+    SortedSet<String> found = new TreeSet<>();
+    for (Limit limit : limits) {
+      if (limit.subject() == LimitSubject.DIET
+          && decides(limit)
+          && limit.ifMissing() == IfMissing.ASK
+          && groups.contains(limit.group())
+          && !byLot.contains(limit.group())) {
+        found.add(limit.group());
+      }
+    }
+    return found;
   }
 
   /** Lots of these that clear for all of these groups. */

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -19,15 +20,17 @@ import rickyard.core.judgement.Verdict;
 import rickyard.core.nutrition.Delivery;
 
 /**
- * Who has a lot whose verdict fell. A line stands every morning until the fall is over or a
- * decision that was made with it known is about the horse; about the lot and the client where no
- * horse is known.
+ * Who has a lot whose verdict fell, and who was told that something clears which does not: the
+ * first morning knows no verdict before, but what was told. A line stands every morning until the
+ * fall is over or a decision that was made with it known is about the horse; about the lot and the
+ * client where no horse is known.
  */
 public final class Recalls {
   private final LocalDate asOf;
   private final SortedMap<String, Lot> lots;
   private final List<Delivery> deliveries;
   private final List<Decision> decisions;
+  private final List<HorseAdvice> advice;
   private final SortedMap<String, String> clientByHorse;
 
   /**
@@ -49,6 +52,7 @@ public final class Recalls {
     this.lots = new TreeMap<>(lots);
     this.deliveries = deliveries.stream().filter(d -> !d.deliveredOn().isAfter(asOf)).toList();
     this.decisions = decisions.stream().filter(d -> !d.date().isAfter(asOf)).toList();
+    this.advice = List.copyOf(advice);
     this.clientByHorse = new TreeMap<>();
     advice.forEach(a -> clientByHorse.put(a.horse(), a.client()));
   }
@@ -67,6 +71,16 @@ public final class Recalls {
           Fallen fallen = new Fallen(lot, ofLot, now.getOrDefault(lot, List.of()));
           clients(fallen).forEach(client -> add(fallen, client, lines));
         });
+    Set<String> known = lines.stream().map(RecallLine::horse).collect(Collectors.toSet());
+    for (ToldWrong wrong : ToldWrong.of(advice, decisions, now)) {
+      if (!known.contains(wrong.horse())) {
+        lines.add(line(wrong));
+      }
+    }
+    lines.sort(
+        Comparator.comparing(RecallLine::lot)
+            .thenComparing(RecallLine::client)
+            .thenComparing(RecallLine::horse));
     return lines;
   }
 
@@ -174,6 +188,21 @@ public final class Recalls {
         told.map(Decision::date),
         String.join("; ", words),
         fallen.since());
+  }
+
+  private RecallLine line(ToldWrong wrong) {
+    return new RecallLine(
+        wrong.lot(),
+        wrong.client(),
+        wrong.horse(),
+        delivery(wrong.lot(), wrong.client()).map(Delivery::deliveredOn),
+        Optional.of(wrong.told().date()),
+        words(wrong.told())
+            + "; that holds no longer: "
+            + wrong.now()
+            + "; stands until a decision (told, accepted or override) is about "
+            + wrong.told().about(),
+        asOf);
   }
 
   private static String words(Decision told) {

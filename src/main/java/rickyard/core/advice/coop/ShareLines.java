@@ -26,27 +26,24 @@ final class ShareLines {
 
   private final CoOpContext context;
   private final LotStandings standings;
+  private final Sharing sharing;
   private final List<Eater> eaters;
   private final Map<Store.Place, Long> gramsLeft;
   private final Map<Store.Place, Pile> piles = new HashMap<>();
 
-  ShareLines(
-      CoOpContext context,
-      LotStandings standings,
-      List<Eater> eaters,
-      Store store,
-      List<Pile> piles) {
+  ShareLines(CoOpContext context, LotStandings standings, Deal deal) {
     this.context = context;
     this.standings = standings;
+    this.sharing = deal.sharing();
     this.eaters =
-        eaters.stream()
+        deal.eaters().stream()
             .sorted(Comparator.comparingInt(Eater::rank).thenComparing(Eater::id))
             .toList();
-    this.gramsLeft = store.grams();
-    piles.forEach(p -> this.piles.put(new Store.Place(p.lot(), p.client()), p));
+    this.gramsLeft = deal.store().grams();
+    deal.piles().forEach(p -> this.piles.put(new Store.Place(p.lot(), p.client()), p));
   }
 
-  List<ShareLine> of(Sharing sharing) {
+  List<ShareLine> lines() {
     Map<String, List<Allotment>> byNeed = new TreeMap<>();
     sharing
         .allotments()
@@ -81,8 +78,8 @@ final class ShareLines {
   private ShareLine line(
       Eater eater, Eater.Member member, Allotment allotment, long before, long until) {
     Store.Place place = new Store.Place(allotment.lot(), allotment.client());
-    double fraction = fraction(allotment.lot());
-    double perDay = context.steps().nearestKg(member.kgDm() / fraction);
+    HayTried tried = new HayTried(context, member);
+    double perDay = tried.kgPerDay(allotment.lot());
     long gramsPerDay = Math.round(perDay * GRAMS_PER_KG);
     long left = gramsLeft.getOrDefault(place, 0L);
     long tenths = until - before;
@@ -98,33 +95,20 @@ final class ShareLines {
         eater.group(),
         allotment.lot(),
         allotment.client(),
-        List.copyOf(eater.now()),
+        List.copyOf(standing(eater, member)),
         isVets ? null : Double.valueOf(perDay),
         (double) tenths / TENTHS,
         isVets ? null : Double.valueOf(grams / GRAMS_PER_KG),
-        verdict(eater, member, allotment.lot(), perDay),
+        eater.mixed() ? member.fed().verdict() : tried.verdict(allotment.lot()),
         lotVerdict(eater, allotment.lot()),
-        words(eater, place, before, isVets));
+        words(eater, member, place, before));
   }
 
-  private double fraction(String lot) {
-    return context
-        .larder()
-        .find(lot, "")
-        .map(f -> f.dryMatter().best() / 100)
-        .orElseThrow(() -> new IllegalStateException("shared out without dry matter: " + lot));
-  }
-
-  private String verdict(Eater eater, Eater.Member member, String lot, double kgPerDay) {
-    if (eater.mixed()) {
-      return Optional.ofNullable(member.advice().after()).map(d -> d.verdict()).orElse("");
-    }
-    List<Verdict> verdicts =
-        context
-            .adviser()
-            .withHay(member.horse(), member.dmByLot().keySet(), lot, kgPerDay)
-            .verdicts();
-    return word(verdicts);
+  /** Of a mixture the one part that the line is about. */
+  private static Collection<String> standing(Eater eater, Eater.Member member) {
+    Collection<String> lots = member.standing();
+    boolean isPart = eater.now().size() == 1 && lots.containsAll(eater.now());
+    return isPart ? eater.now() : lots;
   }
 
   private String lotVerdict(Eater eater, String lot) {
@@ -135,12 +119,17 @@ final class ShareLines {
     return WorstVerdict.find(verdicts).map(v -> v.word()).orElse(Word.NO_LIMIT).code();
   }
 
-  private String words(Eater eater, Store.Place place, long before, boolean isVets) {
+  private String words(Eater eater, Eater.Member member, Store.Place place, long before) {
     List<String> words = new ArrayList<>();
     if (before > 0) {
       words.add("from day " + (before / TENTHS + 1));
     }
     words.add(reason(eater, place));
+    if (isOther(member, place.lot())) {
+      words.add(
+          "not the first proposal: that hay is too little for all; tell its people before it is"
+              + " fed anything else");
+    }
     boolean isUnpriced =
         Optional.ofNullable(piles.get(place))
             .filter(p -> p.pricePerTonneDm().isEmpty())
@@ -148,16 +137,29 @@ final class ShareLines {
     if (isUnpriced) {
       words.add("its price is not known and counts as the dearest");
     }
-    if (isVets) {
+    if (member.advice().vetFirst()) {
       words.add("acute laminitis without a plan: the veterinarian decides how much");
     }
     return String.join("; ", words);
   }
 
+  /** Whether its people are told of other hay than it is dealt. */
+  private static boolean isOther(Eater.Member member, String lot) {
+    return member
+        .advice()
+        .advised()
+        .filter(p -> p.items().stream().noneMatch(i -> i.item().equals(lot) && i.thenKg() > 0))
+        .isPresent();
+  }
+
   private static String reason(Eater eater, Store.Place place) {
-    boolean stays = eater.now().contains(place.lot());
+    boolean stays = eater.now().contains(place.lot()) && eater.isFed(place.lot());
     if (eater.mixed()) {
-      return "stays in its mixture, which clears as a whole diet";
+      return (stays ? "stays in its mixture" : "part of the mixture that is proposed")
+          + ", which clears as a whole diet";
+    }
+    if (eater.limited().isEmpty() && !eater.group().isEmpty()) {
+      return (stays ? "stays: " : "") + "its whole diet is judged with it, no hay alone";
     }
     if (eater.limited().isEmpty()) {
       return stays
@@ -177,16 +179,16 @@ final class ShareLines {
         eater.group(),
         "",
         "",
-        List.copyOf(eater.now()),
+        List.copyOf(standing(eater, member)),
         null,
         (double) tenths / TENTHS,
         null,
         "",
         "",
-        eater.limited().isEmpty()
+        eater.group().isEmpty()
             ? "no hay is left for it for so many days"
             : "no hay that clears for "
-                + String.join(" and ", eater.limited())
+                + (eater.limited().isEmpty() ? eater.group() : String.join(" and ", eater.limited()))
                 + " is left for it for so many days");
   }
 }

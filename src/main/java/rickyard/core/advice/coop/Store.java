@@ -1,7 +1,5 @@
 package rickyard.core.advice.coop;
 
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -11,8 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.core.advice.DeliveredHay;
 import rickyard.core.forage.Lot;
-import rickyard.core.nutrition.Delivery;
 import rickyard.core.nutrition.Foodstuff;
 import rickyard.core.remedy.share.Pile;
 
@@ -39,15 +37,15 @@ final class Store {
     this.context = context;
     this.use = Eaters.useByClient(eaters);
     context.larder().lots().values().stream().filter(l -> !isStraw(l.id())).forEach(this::addLot);
+    DeliveredHay delivered =
+        new DeliveredHay(context.deliveries(), context.eaten(), context.asOf());
     context.deliveries().stream()
         .filter(d -> context.larder().findLot(d.lotId()).isPresent() && !isStraw(d.lotId()))
-        .filter(d -> d.finishedOn().filter(f -> !f.isAfter(context.asOf())).isEmpty())
-        .filter(d -> !d.deliveredOn().isAfter(context.asOf()))
-        .sorted(
-            Comparator.comparing(Delivery::lotId)
-                .thenComparing(Delivery::clientId)
-                .thenComparing(Delivery::deliveredOn))
-        .forEach(d -> add(new Place(d.lotId(), d.clientId()), left(d)));
+        .map(d -> new Place(d.lotId(), d.clientId()))
+        .filter(p -> delivered.isThere(p.lot(), p.client()))
+        .distinct()
+        .sorted(Comparator.comparing(Place::lot).thenComparing(Place::client))
+        .forEach(p -> add(p, left(p, delivered)));
   }
 
   /** Whether a register has hay to share out at all. */
@@ -71,28 +69,19 @@ final class Store {
     }
   }
 
-  /**
-   * What is left of a delivery: what the client's horses eat per day since it was opened is off.
-   */
-  private OptionalDouble left(Delivery delivery) {
-    if (delivery.kg().isEmpty()) {
-      return OptionalDouble.empty();
+  /** What is left of what was delivered; nothing where something is open and no ration ate it. */
+  private OptionalDouble left(Place place, DeliveredHay delivered) {
+    OptionalDouble left = delivered.left(place.lot(), place.client());
+    if (!delivered.isOpenAndUneaten(place.lot(), place.client())) {
+      return left;
     }
-    double perDay =
-        use.getOrDefault(delivery.clientId(), new TreeMap<>()).getOrDefault(delivery.lotId(), 0.0);
-    Optional<LocalDate> opened =
-        delivery.openedOn().or(delivery::opensOn).filter(day -> day.isBefore(context.asOf()));
-    if (opened.isPresent() && perDay == 0) {
-      notes.add(
-          "nobody eats lot "
-              + delivery.lotId()
-              + " at "
-              + delivery.clientId()
-              + " any more: what is left of it there is not known and not counted");
-      return OptionalDouble.of(0);
-    }
-    long days = opened.map(day -> ChronoUnit.DAYS.between(day, context.asOf())).orElse(0L);
-    return OptionalDouble.of(Math.max(0, delivery.kg().getAsDouble() - perDay * days));
+    notes.add(
+        "no ration on record fed of lot "
+            + place.lot()
+            + " at "
+            + place.client()
+            + " since it was opened: what is left of it there is not known and not counted");
+    return OptionalDouble.of(left.orElse(0));
   }
 
   private void add(Place place, OptionalDouble more) {

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
@@ -23,9 +25,19 @@ final class Fed {
   }
 
   static Fed of(List<HorseAdvice> all) {
+    return of(all, HorseAdvice::after);
+  }
+
+  /** The same, but who is told to stay on the present hay is fed on with that. */
+  static Fed ofStay(List<HorseAdvice> all) {
+    return of(all, a -> a.held().or(() -> Optional.ofNullable(a.after())).orElse(null));
+  }
+
+  private static Fed of(
+      List<HorseAdvice> all, Function<HorseAdvice, @Nullable DietSummary> dietOf) {
     SortedMap<String, List<Meal>> byItem = new TreeMap<>();
     for (HorseAdvice advice : all) {
-      @Nullable DietSummary diet = advice.after();
+      @Nullable DietSummary diet = dietOf.apply(advice);
       if (diet != null) {
         for (PortionLine line : diet.portions()) {
           byItem

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.core.advice.DeliveredHay;
+import rickyard.core.advice.HayEaten;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.forage.Decision;
 import rickyard.core.forage.Lot;
@@ -25,6 +27,7 @@ import rickyard.core.remedy.RemedySettings;
  * @param lots by id
  * @param feeds every batch
  * @param deliveries of lots
+ * @param eaten what was fed of them before
  * @param decisions what clients were told and accepted
  * @param advice on every horse, with what it will be fed
  * @param verdicts by lot
@@ -39,6 +42,7 @@ public record FollowUpContext(
     SortedMap<String, Lot> lots,
     List<Feed> feeds,
     List<Delivery> deliveries,
+    HayEaten eaten,
     List<Decision> decisions,
     List<HorseAdvice> advice,
     SortedMap<String, List<Verdict>> verdicts,
@@ -53,6 +57,7 @@ public record FollowUpContext(
     lots = Collections.unmodifiableSortedMap(new TreeMap<>(lots));
     feeds = List.copyOf(feeds);
     deliveries = List.copyOf(deliveries);
+    requireNonNull(eaten, "eaten");
     decisions = List.copyOf(decisions);
     advice = List.copyOf(advice);
     verdicts = Collections.unmodifiableSortedMap(new TreeMap<>(verdicts));
@@ -60,6 +65,10 @@ public record FollowUpContext(
     open = List.copyOf(open);
     requireNonNull(remedy, "remedy");
     requireNonNull(settings, "settings");
+  }
+
+  DeliveredHay delivered() {
+    return new DeliveredHay(deliveries, eaten, asOf);
   }
 
   /** Whether a day has come or comes within the days that are looked ahead. */

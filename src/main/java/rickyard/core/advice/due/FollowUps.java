@@ -13,6 +13,7 @@ public final class FollowUps {
     Fed fed = Fed.of(context.advice());
     found.addAll(RetestsDue.of(context, fed));
     found.addAll(StocksDue.of(context));
+    found.addAll(OrdersDue.of(context));
     found.addAll(WeightsDue.of(context));
     found.addAll(ShelfLivesDue.of(context, fed));
     found.addAll(RechecksDue.of(context));

@@ -4,13 +4,15 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import rickyard.core.advice.DeliveredHay;
 import rickyard.core.forage.Lot;
 import rickyard.core.nutrition.Delivery;
 
 /**
  * Hay of one lot that one client still has: what it holds of the lot and what was delivered to it,
- * less what its horses ate since that was opened. Where a register says no amount, nothing is
- * known.
+ * less what its horses were fed of it since that was opened. Where a register says no amount,
+ * nothing is known.
  *
  * @param kg as fed
  * @param lastDay last day on which the horses that eat it get all of theirs
@@ -30,23 +32,15 @@ public record HayLeft(double kg, LocalDate lastDay) {
    * @param kgPerDay that the client's horses eat of it, as fed, above 0
    */
   static Optional<HayLeft> of(
-      List<Delivery> deliveries, Lot lot, String client, double kgPerDay, LocalDate asOf) {
-    List<Delivery> there =
-        deliveries.stream()
-            .filter(d -> d.lotId().equals(lot.id()) && d.clientId().equals(client))
-            .filter(d -> !d.deliveredOn().isAfter(asOf))
-            .filter(d -> d.finishedOn().filter(f -> !f.isAfter(asOf)).isEmpty())
-            .toList();
+      DeliveredHay delivered, Lot lot, String client, double kgPerDay, LocalDate asOf) {
+    List<Delivery> there = delivered.there(lot.id(), client);
+    OptionalDouble left = delivered.left(lot.id(), client);
     boolean isOwn = lot.holder().equals(client);
-    boolean isKnown =
-        (isOwn ? lot.stockKg().isPresent() : !there.isEmpty())
-            && there.stream().allMatch(d -> d.kg().isPresent());
-    if (!isKnown || !(kgPerDay > 0)) {
+    boolean isKnown = isOwn ? lot.stockKg().isPresent() : !there.isEmpty();
+    if (!isKnown || left.isEmpty() || !(kgPerDay > 0)) {
       return Optional.empty();
     }
-    double kg =
-        (isOwn ? lot.stockKg().orElse(0) : 0)
-            + there.stream().mapToDouble(d -> left(d, kgPerDay, asOf)).sum();
+    double kg = (isOwn ? lot.stockKg().orElse(0) : 0) + left.getAsDouble();
     LocalDate start = isOwn ? asOf : start(there, asOf);
     long days = (long) Math.floor(kg / kgPerDay);
     return days > FOR_GOOD_DAYS
@@ -61,16 +55,5 @@ public record HayLeft(double kg, LocalDate lastDay) {
         .min(LocalDate::compareTo)
         .filter(day -> day.isAfter(asOf))
         .orElse(asOf);
-  }
-
-  private static double left(Delivery delivery, double kgPerDay, LocalDate asOf) {
-    long days =
-        delivery
-            .openedOn()
-            .or(delivery::opensOn)
-            .filter(day -> day.isBefore(asOf))
-            .map(day -> ChronoUnit.DAYS.between(day, asOf))
-            .orElse(0L);
-    return Math.max(0, delivery.kg().orElse(0) - kgPerDay * days);
   }
 }

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.core.advice.DeliveredHay;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.forage.Lot;
-import rickyard.core.nutrition.Delivery;
 
 /**
  * A lot that a client's horses eat and of which the registers say how much is left.
@@ -30,9 +30,9 @@ public record HayStore(String client, String lot, List<String> horses, HayLeft l
   public static List<HayStore> of(
       List<HorseAdvice> advice,
       SortedMap<String, Lot> lots,
-      List<Delivery> deliveries,
+      DeliveredHay delivered,
       LocalDate asOf) {
-    Fed fed = Fed.of(advice);
+    Fed fed = Fed.ofStay(advice);
     List<HayStore> stores = new ArrayList<>();
     for (Lot lot : lots.values()) {
       SortedMap<String, List<Fed.Meal>> clients = new TreeMap<>();
@@ -40,7 +40,7 @@ public record HayStore(String client, String lot, List<String> horses, HayLeft l
           .forEach(m -> clients.computeIfAbsent(m.client(), c -> new ArrayList<>()).add(m));
       clients.forEach(
           (client, meals) ->
-              HayLeft.of(deliveries, lot, client, Fed.kgPerDay(meals), asOf)
+              HayLeft.of(delivered, lot, client, Fed.kgPerDay(meals), asOf)
                   .map(left -> new HayStore(client, lot.id(), horses(meals), left))
                   .ifPresent(stores::add));
     }

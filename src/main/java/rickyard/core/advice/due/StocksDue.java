@@ -2,6 +2,7 @@ package rickyard.core.advice.due;
 
 import java.util.List;
 import java.util.Optional;
+import rickyard.core.advice.HorseAdvice;
 import rickyard.core.nutrition.Delivery;
 
 /**
@@ -17,7 +18,7 @@ final class StocksDue {
 
   static List<FollowUp> of(FollowUpContext context) {
     StocksDue due = new StocksDue(context);
-    return HayStore.of(context.advice(), context.lots(), context.deliveries(), context.asOf())
+    return HayStore.of(context.advice(), context.lots(), context.delivered(), context.asOf())
         .stream()
         .map(due::due)
         .filter(f -> context.isNear(f.due()))
@@ -72,8 +73,20 @@ final class StocksDue {
         .map(Delivery::lotId)
         .sorted()
         .findFirst()
-        .map(next -> "; " + next + " is there to take its place")
+        .map(next -> next(next, store))
         .orElse("");
+  }
+
+  /** Hay that is not to be opened for a horse takes no place. */
+  private String next(String next, HayStore store) {
+    List<String> staying =
+        context.advice().stream()
+            .filter(a -> store.horses().contains(a.horse()) && a.held().isPresent())
+            .map(HorseAdvice::horse)
+            .toList();
+    return staying.isEmpty()
+        ? "; " + next + " is there to take its place"
+        : "; " + next + ", there to take its place, is not for " + String.join(", ", staying);
   }
 
   /** Only what can be bought: the stock of a lot that is for sale is there for everybody. */
