@@ -108,18 +108,17 @@ public final class OfficeAbout {
         advice,
         lots,
         office.decisions().stream().filter(d -> !d.date().isAfter(asOf)).toList(),
-        FollowUpDesk.rows(desk.inputs(), eaten(), desk.judged(), advice, lots, List.of(), List.of()),
+        FollowUpDesk.rows(
+            desk.inputs(), eaten(), desk.judged(), advice, lots, List.of(), List.of()),
         hay(advice, asOf),
         Mass.named(units));
   }
 
   private SortedMap<String, List<Hay>> hay(List<HorseAdvice> advice, LocalDate asOf) {
     SortedMap<String, List<Hay>> hay = new TreeMap<>();
-    for (HayStore store : HayStore.of(
-            advice,
-            office.lots(),
-            new DeliveredHay(office.deliveries(), eaten(), asOf),
-            asOf)) {
+    for (HayStore store :
+        HayStore.of(
+            advice, office.lots(), new DeliveredHay(office.deliveries(), eaten(), asOf), asOf)) {
       hay.computeIfAbsent(store.client(), c -> new ArrayList<>())
           .add(
               new Hay(

@@ -52,13 +52,15 @@ final class PaperDesk {
     for (RationItem item : ration.items()) {
       @Nullable Integer meals =
           item.meals().isPresent() ? Integer.valueOf(item.meals().getAsInt()) : null;
-      Serving serving = new Serving(
-              meals, item.prepared(), item.asForage(), item.unit().equals("ad-lib"));
+      Serving serving =
+          new Serving(meals, item.prepared(), item.asForage(), item.unit().equals("ad-lib"));
       servings.merge(
           item.item(),
           serving,
-          (a, b) -> a.equals(b) ? a : new Serving(
-                      null, "", a.asForage() || b.asForage(), a.isOpen() || b.isOpen()));
+          (a, b) ->
+              a.equals(b)
+                  ? a
+                  : new Serving(null, "", a.asForage() || b.asForage(), a.isOpen() || b.isOpen()));
     }
     return servings;
   }

@@ -88,7 +88,9 @@ class ToldHayEndToEndTest {
     return SmallOffice.rows(end, file).stream().filter(r -> r.get("horse").equals(horse)).toList();
   }
 
-  /** 700 kg, 45 days of 7 kg since it was opened, and 31 days of 6 kg until the other horse left. */
+  /**
+   * 700 kg, 45 days of 7 kg since it was opened, and 31 days of 6 kg until the other horse left.
+   */
   @Test
   void whatIsLeftCountsAHorseThatEatsItNoMoreWhereverItIsSaid() {
     MorningEnd end = run(5000);

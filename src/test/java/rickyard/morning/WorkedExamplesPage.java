@@ -242,7 +242,12 @@ final class WorkedExamplesPage {
         check("thimble hold u", hold.u(), row.get("u_after"), 4),
         hold.upper(Z_5));
     line("");
-    double left = left("", "C25-101", "tollow", presentKg);
+    // rations.csv: Merlin ate 6.6 kg of the same delivery until his ration of 2026-03-02
+    double merlinKg = 39 * 6.6;
+    double left = left("", "C25-101", "tollow", presentKg) - merlinKg;
+    line(
+        "Merlin was fed 6.6 kg a day of it too, until 2026-03-02: 39 days, %s kg.",
+        plain(merlinKg));
     line(
         "%s kg are left at the yard; at %s kg a day they last %s days.",
         plain(left),

@@ -10,8 +10,8 @@ import rickyard.core.nutrition.Delivery;
 
 /**
  * What is left of hay that was delivered: all that is said of a pile at a client's rests on this.
- * What the client's horses were fed of it since the first delivery that is not used up was opened is
- * off.
+ * What the client's horses were fed of it since the first delivery that is not used up was opened
+ * is off.
  */
 public final class DeliveredHay {
   private final Map<Place, List<Delivery>> deliveries;

@@ -14,8 +14,8 @@ import rickyard.core.nutrition.Ration;
 
 /**
  * What one horse was fed on the days behind a morning. Each ration holds until the next; the first
- * on record counts before its day too, since a horse ate something. Where a delivery that was opened
- * took the place of a lot, it did so from that day on.
+ * on record counts before its day too, since a horse ate something. Where a delivery that was
+ * opened took the place of a lot, it did so from that day on.
  */
 final class FedBefore {
   private final Horse horse;
@@ -72,8 +72,7 @@ final class FedBefore {
           delivery.replaces().orElse("").equals(portion.food().id()) && day.isBefore(until);
       if (takesPlace && larder.find(delivery.lotId(), "").isPresent()) {
         Portion taken =
-            ComingRation.atEqualDryMatter(
-                portion, larder.find(delivery.lotId(), "").orElseThrow());
+            ComingRation.atEqualDryMatter(portion, larder.find(delivery.lotId(), "").orElseThrow());
         LocalDate first = day.isAfter(start) ? day : start;
         LocalDate end = delivery.finishedOn().filter(f -> f.isBefore(until)).orElse(until);
         span(portion, start, first);

@@ -28,8 +28,7 @@ public final class HayEaten {
    * @param until the day after the last
    * @param kgPerDay as fed, at least 0
    */
-  public record Span(
-      String client, String lot, LocalDate from, LocalDate until, double kgPerDay) {
+  public record Span(String client, String lot, LocalDate from, LocalDate until, double kgPerDay) {
     public Span {
       requireNonNull(from, "from");
       requireNonNull(until, "until");

@@ -25,7 +25,9 @@ public record HayUse(Day coming, Day today, Day either, HayEaten eaten) {
     Stream.concat(coming.stream(), today.stream())
         .map(t -> new Taken(t.horse(), t.client(), t.lot(), 0))
         .distinct()
-        .map(t -> t.with(Math.max(then.ofHorse(t.lot(), t.horse()), now.ofHorse(t.lot(), t.horse()))))
+        .map(
+            t ->
+                t.with(Math.max(then.ofHorse(t.lot(), t.horse()), now.ofHorse(t.lot(), t.horse()))))
         .forEach(either::add);
     return new HayUse(then, now, Day.of(either), eaten);
   }

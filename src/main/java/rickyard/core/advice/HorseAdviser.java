@@ -113,7 +113,9 @@ public final class HorseAdviser {
         trip);
   }
 
-  /** What is no matter of a limit and still has to be said: a step of a trip, a report withdrawn. */
+  /**
+   * What is no matter of a limit and still has to be said: a step of a trip, a report withdrawn.
+   */
   private PriorityRule.Ruling worthAWord(
       PriorityRule.Ruling byDiet,
       boolean isTold,
@@ -137,7 +139,9 @@ public final class HorseAdviser {
     }
     return withdrawn(then)
         .or(() -> Worth.of(after))
-        .map(why -> new PriorityRule.Ruling(Priority.NOTE, why + "; " + byDiet.reason(), byDiet.line()))
+        .map(
+            why ->
+                new PriorityRule.Ruling(Priority.NOTE, why + "; " + byDiet.reason(), byDiet.line()))
         .orElse(byDiet);
   }
 

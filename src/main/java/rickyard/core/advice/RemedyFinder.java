@@ -88,7 +88,8 @@ final class RemedyFinder {
           remedy.then().isEmpty()
               ? ChangeoverPlan.NONE
               : plan(manger.servingsAtHand(now), remedy.then(), remedy.isEnough());
-      proposals.add(ProposalLines.of(
+      proposals.add(
+          ProposalLines.of(
               rank, remedy, newlyShort(remedy), plan, uncleared(remedy, plan), summary(remedy)));
       days.addAll(ProposalLines.days(rank, plan));
     }

@@ -65,9 +65,7 @@ public final class LotNotes {
         .value()
         .filter(v -> isOver(v, verdict.limit()))
         .map(v -> Soaking.lossNeeded(Math.min(100, v.lower()), verdict.limit().value()))
-        .map(
-            loss ->
-                new NoteText(loss, note.text().replace(SOAKING, Words.number(100 * loss, 0))));
+        .map(loss -> new NoteText(loss, note.text().replace(SOAKING, Words.number(100 * loss, 0))));
   }
 
   /** A sentence with the loss that it names: of several limits the lowest counts. */

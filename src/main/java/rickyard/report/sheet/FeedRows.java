@@ -128,8 +128,7 @@ final class FeedRows {
                 .texts()
                 .say("sheet.day-range", "from", String.valueOf(from), "to", String.valueOf(to));
     return new HorsePaper.Step(
-        days,
-        byDay.getOrDefault(from, List.of()).stream().map(kg -> amount(kg, voice)).toList());
+        days, byDay.getOrDefault(from, List.of()).stream().map(kg -> amount(kg, voice)).toList());
   }
 
   static HorsePaper.StepAmount amount(double kg, Voice voice) {

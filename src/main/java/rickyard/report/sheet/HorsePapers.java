@@ -54,8 +54,7 @@ public final class HorsePapers {
     Findings findings = new Findings(horse, lots, contents, voice);
     List<HorsePaper.Step> steps =
         trip.map(t -> t.steps(voice)).orElseGet(() -> FeedRows.steps(horse, moving, voice));
-    List<HorsePaper.Weigh> weigh =
-        FeedRows.weigh(given, trip.isEmpty() && !steps.isEmpty(), voice);
+    List<HorsePaper.Weigh> weigh = FeedRows.weigh(given, trip.isEmpty() && !steps.isEmpty(), voice);
     List<String> missing = course == Course.MISSING ? Gaps.missing(horse, voice) : List.of();
     List<String> notes = officeNotes(horse, course, voice);
     List<String> changeNotes =
@@ -88,7 +87,7 @@ public final class HorsePapers {
             Gaps.asks(horse, voice),
             more(horse, course, voice),
             watch(horse, course, steps.isEmpty() ? given : List.of(), voice),
-            vet(course, voice),
+            vet(horse, course, voice),
             voice.ring(),
             voice.say("sheet.foot", "day", voice.texts().day(view.asOf())),
             0);
@@ -130,19 +129,25 @@ public final class HorsePapers {
     if (course != Course.KEEP) {
       return voice.say("lead." + course.code());
     }
-    if (isUnderPlan(horse)) {
-      return voice.say("lead.keep-vet");
-    }
-    if (given.stream().anyMatch(g -> g.serving().isOpen())) {
-      return voice.say(Findings.isOfAnother(horse) ? "lead.keep-shared" : "lead.keep-open");
-    }
     DietSummary after = horse.after();
     String verdict = after == null ? "" : after.verdict();
     return switch (verdict) {
-      case "clears" -> voice.say("lead.keep");
+      case "clears" -> voice.say(cleared(horse, given));
       case "no-limit" -> voice.say("lead.keep-no-limit");
       default -> voice.say("lead.keep-told");
     };
+  }
+
+  /** What else has to be said of a ration that clears. */
+  private String cleared(HorseAdvice horse, List<Given> given) {
+    if (isUnderPlan(horse)) {
+      return "lead.keep-vet";
+    }
+    boolean isFree = given.stream().anyMatch(g -> g.serving().isOpen());
+    if (!isFree) {
+      return "lead.keep";
+    }
+    return Findings.isOfAnother(horse) ? "lead.keep-shared" : "lead.keep-open";
   }
 
   /** Acute laminitis with a veterinarian's plan: that plan decides, whatever clears. */
@@ -238,6 +243,9 @@ public final class HorsePapers {
 
   private List<String> more(HorseAdvice horse, Course course, Voice voice) {
     List<String> more = new ArrayList<>();
+    if (isUnderPlan(horse)) {
+      more.add(voice.say("vet.plan"));
+    }
     if (course == Course.MISSING && Course.chosen(horse).isPresent()) {
       more.add(voice.say("letter.could"));
     }
@@ -279,9 +287,12 @@ public final class HorsePapers {
     return groups;
   }
 
-  private static List<String> vet(Course course, Voice voice) {
-    return course == Course.VET_FIRST
-        ? List.of(voice.say("vet.first"), voice.say("vet.words"))
+  private List<String> vet(HorseAdvice horse, Course course, Voice voice) {
+    if (course == Course.VET_FIRST) {
+      return List.of(voice.say("vet.first"), voice.say("vet.words"));
+    }
+    return isUnderPlan(horse)
+        ? List.of(voice.say("vet.plan"), voice.say("vet.words"))
         : List.of(voice.say("vet.words"));
   }
 }

@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param asForage fed as forage, not in the bucket
  * @param isOpen whether it eats of it what it likes, so that nobody weighs it
  */
-public record Serving(
-    @Nullable Integer meals, String prepared, boolean asForage, boolean isOpen) {
+public record Serving(@Nullable Integer meals, String prepared, boolean asForage, boolean isOpen) {
 
   /** Something that is weighed out. */
   public Serving(@Nullable Integer meals, String prepared, boolean asForage) {

@@ -1,6 +1,5 @@
 package rickyard.core.advice.coop;
 
-
 /** Shares a co-op's hay out over all horses until the horizon: a pure function of its context. */
 public final class CoOp {
   private CoOp() {}

@@ -23,8 +23,7 @@ import rickyard.core.remedy.share.Sharer;
  * would still lack more than they must, all are.
  */
 final class Deals {
-  private static final Set<String> OVER =
-      Set.of(Word.EXCEEDS.code(), Word.BORDERLINE_OVER.code());
+  private static final Set<String> OVER = Set.of(Word.EXCEEDS.code(), Word.BORDERLINE_OVER.code());
 
   private final CoOpContext context;
   private final LotStandings standings;
@@ -40,8 +39,7 @@ final class Deals {
     if (told.sharing().shortGrams().isEmpty()) {
       return told;
     }
-    Set<String> all =
-        context.advice().stream().map(HorseAdvice::horse).collect(Collectors.toSet());
+    Set<String> all = context.advice().stream().map(HorseAdvice::horse).collect(Collectors.toSet());
     Deal free = deal(all);
     if (told.isAsGoodAs(free)) {
       return told;
@@ -75,8 +73,7 @@ final class Deals {
     List<Need> needs = eaters.stream().map(e -> e.need(context.horizonDays())).toList();
     List<String> notes =
         new ArrayList<>(Stream.concat(found.notes().stream(), store.notes().stream()).toList());
-    return new Deal(
-        eaters, store, piles, Sharer.share(new ShareProblem(needs, piles)), notes);
+    return new Deal(eaters, store, piles, Sharer.share(new ShareProblem(needs, piles)), notes);
   }
 
   private Eater allowed(Eater eater) {

@@ -72,8 +72,7 @@ record Eater(
     /** Hay of lots that it is fed as things stand, whatever else is proposed. */
     SortedSet<String> standing() {
       SortedSet<String> lots = new TreeSet<>(replaced);
-      Optional<DietSummary> diet =
-          advice.held().or(() -> Optional.ofNullable(advice.after()));
+      Optional<DietSummary> diet = advice.held().or(() -> Optional.ofNullable(advice.after()));
       Set<String> items =
           diet.stream()
               .flatMap(d -> d.portions().stream())

@@ -214,11 +214,7 @@ final class Eaters {
             m ->
                 context
                     .adviser()
-                    .withHay(
-                        m.horse(),
-                        m.replaced(),
-                        lot,
-                        m.kgDm() * 100 / food.dryMatter().best())
+                    .withHay(m.horse(), m.replaced(), lot, m.kgDm() * 100 / food.dryMatter().best())
                     .verdicts()
                     .stream()
                     .allMatch(v -> v.word().isCleared()));

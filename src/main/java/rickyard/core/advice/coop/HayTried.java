@@ -8,9 +8,7 @@ record HayTried(CoOpContext context, Eater.Member member) {
 
   /** Kg as fed per day: as it is told or fed, else at equal dry matter on the scale. */
   double kgPerDay(String lot) {
-    return isFed(lot)
-        ? member.kg()
-        : context.steps().nearestKg(member.kgDm() / fraction(lot));
+    return isFed(lot) ? member.kg() : context.steps().nearestKg(member.kgDm() / fraction(lot));
   }
 
   /** The word of the worst-placed limit. */

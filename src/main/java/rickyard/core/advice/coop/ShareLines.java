@@ -188,7 +188,9 @@ final class ShareLines {
         eater.group().isEmpty()
             ? "no hay is left for it for so many days"
             : "no hay that clears for "
-                + (eater.limited().isEmpty() ? eater.group() : String.join(" and ", eater.limited()))
+                + (eater.limited().isEmpty()
+                    ? eater.group()
+                    : String.join(" and ", eater.limited()))
                 + " is left for it for so many days");
   }
 }
