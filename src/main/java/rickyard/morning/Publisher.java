@@ -59,7 +59,7 @@ final class Publisher {
 
   private LedgerException unwritten(IOException e) {
     return new LedgerException(
-          "The outputs cannot be written to " + at(e) + ": " + DurableFiles.why(e), e);
+        "The outputs cannot be written to " + at(e) + ": " + DurableFiles.why(e), e);
   }
 
   /** Writes the files side by side, the longest to make first; none knows of another. */

@@ -66,8 +66,7 @@ record BenchPage(int times, Set<String> parts, double load) {
                 load)
             : "";
     String few = times < 5 ? " **Fewer than five runs each.**" : "";
-    String some =
-        parts.size() < 4 ? " **Not all comparisons were made: " + sorted() + ".**" : "";
+    String some = parts.size() < 4 ? " **Not all comparisons were made: " + sorted() + ".**" : "";
     return String.format(
         Locale.ROOT,
         "Machine: %d cores, %,d MiB, %s %s, Java %s.%s%s%s%n",

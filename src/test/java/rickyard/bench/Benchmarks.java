@@ -121,7 +121,8 @@ public final class Benchmarks {
   private Cost bare(List<String> pages, int count) throws IOException, InterruptedException {
     List<String> words = new ArrayList<>(List.of(BarePages.class.getName(), "" + count));
     words.addAll(pages);
-    return run(rickyard.java(rickyard.classPath(TARGET.toAbsolutePath()), words.toArray(String[]::new)));
+    return run(
+        rickyard.java(rickyard.classPath(TARGET.toAbsolutePath()), words.toArray(String[]::new)));
   }
 
   private static Cost further(Cost all, Cost without, List<String> pages) {

@@ -33,7 +33,7 @@ public final class EmptyBatchJob {
     try (var connection = pool.getConnection()) {
       if (isNew) {
         ScriptUtils.executeSqlScript(
-          connection, new ClassPathResource("org/springframework/batch/core/schema-h2.sql"));
+            connection, new ClassPathResource("org/springframework/batch/core/schema-h2.sql"));
       }
     }
     JdbcTransactionManager transactions = new JdbcTransactionManager(pool);

@@ -84,7 +84,8 @@ final class Unpacked {
   /** Java as it comes, for what ours is compared with. */
   List<String> java(String classPath, String... words) {
     List<String> command =
-        new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        new ArrayList<>(
+            List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
     command.addAll(List.of("-XX:+UseSerialGC", "-Xlog:disable", "-cp", classPath));
     command.addAll(List.of(words));
     return command;

@@ -38,8 +38,7 @@ final class WholeProcess {
 
   /** Runs a command to its end; one that fails stops the benchmark. */
   Cost run(List<String> command) throws IOException, InterruptedException {
-    List<String> words =
-        new ArrayList<>(List.of("sh", "-c", "\"$@\"; s=$?; times; exit $s", "sh"));
+    List<String> words = new ArrayList<>(List.of("sh", "-c", "\"$@\"; s=$?; times; exit $s", "sh"));
     words.addAll(command);
     Path said = Files.createTempFile("bench", ".txt");
     try {

@@ -131,8 +131,7 @@ final class Workbench {
     List<double[]> ordered =
         choices.stream()
             .map(x -> new Neighbour(x, !model.isMet(x), figures.score(x)))
-            .sorted(
-                Comparator.comparing(Neighbour::isBeyond).thenComparingDouble(Neighbour::score))
+            .sorted(Comparator.comparing(Neighbour::isBeyond).thenComparingDouble(Neighbour::score))
             .limit(request.settings().largestNumberOfChecks())
             .map(Neighbour::dmKg)
             .toList();

@@ -75,7 +75,8 @@ final class Chains implements IStandardVariableExpressionEvaluator {
 
   private @Nullable Object called(Object target, String name) {
     Method method =
-        methods.computeIfAbsent(new Call(target.getClass(), name), call -> method(call.type(), name));
+        methods.computeIfAbsent(
+            new Call(target.getClass(), name), call -> method(call.type(), name));
     try {
       return method.invoke(target);
     } catch (IllegalAccessException | InvocationTargetException e) {
