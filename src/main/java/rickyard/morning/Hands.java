@@ -53,7 +53,8 @@ final class Hands {
     return thread;
   }
 
-  private static <B> B of(Future<B> one) {
+  /** What was worked out elsewhere, waited for; a failure is told as if it had happened here. */
+  static <B> B of(Future<B> one) {
     try {
       return one.get();
     } catch (ExecutionException e) {

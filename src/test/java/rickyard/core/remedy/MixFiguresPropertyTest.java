@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** The figures that the search works out from arrays are those of the ration itself, bit for bit. */
+/**
+ * The figures that the search works out from arrays are those of the ration itself, bit for bit.
+ */
 class MixFiguresPropertyTest {
   private static final int SUPPORTS = 400;
   private static final int CHOICES = 20;
@@ -74,8 +76,7 @@ class MixFiguresPropertyTest {
     List<Serving> ration = support.spec().ration(dmKg);
     double dm = ration.stream().mapToDouble(Serving::dmKg).sum();
     double forage = MixModel.forageDm(ration);
-    double straw =
-        ration.stream().filter(a -> a.item().isStraw()).mapToDouble(Serving::dmKg).sum();
+    double straw = ration.stream().filter(a -> a.item().isStraw()).mapToDouble(Serving::dmKg).sum();
     IntakeRange intake = support.request().intake();
     return dm >= intake.floorKgDm()
         && dm <= intake.ceilingKgDm()
