@@ -150,6 +150,7 @@ final class Workbench {
   }
 
   /** A weighable choice beside the optimum. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Neighbour(double[] dmKg, boolean isBeyond, double score) {}
 
   /** Each choice of a support is drafted and checked once. */
