@@ -15,12 +15,7 @@ class HandsTest {
 
   @Test
   void resultsComeInTheOrderOfTheThings() {
-    assertEquals(
-        MANY.stream().map(i -> i * i).toList(),
-        Hands.map(
-            8,
-            MANY,
-            i -> i * i));
+    assertEquals(MANY.stream().map(i -> i * i).toList(), Hands.map(8, MANY, i -> i * i));
     assertEquals(List.of(), Hands.map(8, List.<Integer>of(), i -> i));
   }
 
