@@ -71,9 +71,7 @@ public final class Benchmarks {
 
   private void write(BenchPage page) throws IOException {
     Files.writeString(
-        Path.of("docs", "benchmarks.md"),
-        page.text(time, growth, memory),
-        StandardCharsets.UTF_8);
+        Path.of("docs", "benchmarks.md"), page.text(time, growth, memory), StandardCharsets.UTF_8);
   }
 
   private Path office(String name, int reports, int horses) throws IOException {
