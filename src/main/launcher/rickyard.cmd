@@ -7,17 +7,18 @@ set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
 if not defined RICKYARD_CACHE set "RICKYARD_CACHE=%LOCALAPPDATA%\rickyard"
 set "ARCHIVE=%RICKYARD_CACHE%\classes-@project.version@.jsa"
-set "OPTIONS=-XX:+UseSerialGC -XX:-UsePerfData %RICKYARD_JAVA_OPTS%"
+set "OPTIONS=-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData %RICKYARD_JAVA_OPTS%"
 if exist "%ARCHIVE%" (
-  "%JAVA%" %OPTIONS% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr "-XX:SharedArchiveFile=%ARCHIVE%" -jar "%JAR%" %*
+  "%JAVA%" %OPTIONS% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr "-XX:SharedArchiveFile=%ARCHIVE%" "-Drickyard.classes=%ARCHIVE%" -jar "%JAR%" %*
   exit /b %ERRORLEVEL%
 )
 "%JAVA%" %OPTIONS% -jar "%JAR%" %*
 set "STATUS=%ERRORLEVEL%"
 if not "%1"=="morning" if not "%1"=="demo" exit /b %STATUS%
 set "MADE=%RICKYARD_CACHE%\making-%RANDOM%"
-mkdir "%MADE%\office\inbox" "%MADE%\office\registers" >nul 2>nul
-"%JAVA%" -XX:+UseSerialGC -XX:-UsePerfData "-XX:ArchiveClassesAtExit=%MADE%\classes.jsa" -Xlog:disable -jar "%JAR%" morning "%MADE%\office" >nul 2>nul
+mkdir "%MADE%" >nul 2>nul
+set "RICKYARD_OCR=none"
+"%JAVA%" %OPTIONS% "-XX:ArchiveClassesAtExit=%MADE%\classes.jsa" -Xlog:disable -cp "%JAR%" rickyard.cli.ClassTraining "%MADE%" >nul 2>nul
 if exist "%MADE%\classes.jsa" move /y "%MADE%\classes.jsa" "%ARCHIVE%" >nul
 rmdir /s /q "%MADE%" >nul 2>nul
 exit /b %STATUS%

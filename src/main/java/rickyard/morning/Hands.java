@@ -31,8 +31,8 @@ final class Hands {
       return things.stream().map(work).toList();
     }
     ExecutorService team = Executors.newFixedThreadPool(hands, Hands::thread);
+    List<Future<B>> pending = new ArrayList<>();
     try {
-      List<Future<B>> pending = new ArrayList<>();
       things.forEach(thing -> pending.add(team.submit(() -> work.apply(thing))));
       List<B> done = new ArrayList<>();
       for (Future<B> one : pending) {
@@ -40,7 +40,9 @@ final class Hands {
       }
       return done;
     } finally {
-      team.shutdownNow();
+      // What has begun ends by itself: a thread interrupted at a file would close it.
+      pending.forEach(one -> one.cancel(false));
+      team.shutdown();
       await(team);
     }
   }
@@ -51,7 +53,8 @@ final class Hands {
     return thread;
   }
 
-  private static <B> B of(Future<B> one) {
+  /** What was worked out elsewhere, waited for; a failure is told as if it had happened here. */
+  static <B> B of(Future<B> one) {
     try {
       return one.get();
     } catch (ExecutionException e) {

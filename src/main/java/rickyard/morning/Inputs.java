@@ -50,7 +50,12 @@ record Inputs(
    * @throws rickyard.tables.UnusableTablesException if registers or config cannot be used
    */
   static Inputs load(OfficeFolders folders, LocalDate asOf, Optional<JournalEntry> last) {
-    Tables tables = Tables.load(folders.officeConfig());
+    return load(folders, asOf, last, Tables.load(folders.officeConfig()));
+  }
+
+  /** The same with tables that are there already. */
+  static Inputs load(
+      OfficeFolders folders, LocalDate asOf, Optional<JournalEntry> last, Tables tables) {
     TemplateFolder templates = TemplateFolder.read(folders.officeConfig());
     Loaded registers = registers(folders, asOf, last, tables);
     registers.requireUsable();

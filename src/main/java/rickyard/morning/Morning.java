@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.FutureTask;
 import java.util.function.Consumer;
 import rickyard.intake.isolate.IsolatedIntake;
 import rickyard.intake.isolate.ReaderUnavailableException;
@@ -71,17 +72,26 @@ public final class Morning {
    * @throws UsageException if the date lies before the last finished morning
    */
   public MorningEnd run(Optional<LocalDate> chosen, LocalDate today) {
+    // The tables are read while the ledger opens; what is wrong with them is told where they are
+    // needed.
+    FutureTask<Tables> tables = new FutureTask<>(() -> Tables.load(folders.officeConfig()));
+    Thread beside = new Thread(tables, "tables");
+    beside.setDaemon(true);
+    beside.start();
     return new OfficeLedger(folders, progress)
-        .with(() -> openLog.accept(folders.ledger()), ledger -> run(ledger, chosen, today));
+        .with(
+            () -> openLog.accept(folders.ledger()),
+            ledger -> run(ledger, chosen, today, Hands.of(tables)));
   }
 
-  private MorningEnd run(Ledger ledger, Optional<LocalDate> chosen, LocalDate today) {
+  private MorningEnd run(
+      Ledger ledger, Optional<LocalDate> chosen, LocalDate today, Tables tables) {
     finishPublished(ledger.mornings());
     Mornings mornings = ledger.mornings();
     Optional<MorningRow> last = mornings.lastFinished();
     Optional<MorningRow> unfinished = mornings.unfinished().map(Mornings.Unfinished::morning);
     LocalDate asOf = date(chosen, today, last, unfinished);
-    Inputs inputs = Inputs.load(folders, asOf, mornings.lastJournal());
+    Inputs inputs = Inputs.load(folders, asOf, mornings.lastJournal(), tables);
     progress.line(
         "arrive   "
             + Words.count(inputs.arrivals().size(), "file")

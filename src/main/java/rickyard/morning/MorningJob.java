@@ -164,7 +164,7 @@ final class MorningJob {
     return new StepBuilder(name, repository).tasklet(tasklet, transactions).build();
   }
 
-  /** Reads every document of the inventory; one document is one item and one transaction. */
+  /** Reads every document of the inventory; one document is one item. */
   private Step read(MorningWork work, int workers) {
     Partitioner parts =
         size -> {

@@ -1,7 +1,6 @@
 package rickyard.morning;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -9,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -50,10 +50,21 @@ final class Publisher {
         }
       }
       DurableFiles.write(out.resolve(Manifest.RUN), run.apply(now));
-    } catch (UncheckedIOException e) {
-      throw unwritten(e.getCause());
+    } catch (UnwrittenException e) {
+      throw unwritten(e.cause);
     } catch (IOException e) {
       throw unwritten(e);
+    }
+  }
+
+  /** Takes a failure from the hand that met it to where it is told. */
+  private static final class UnwrittenException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+    private final IOException cause;
+
+    UnwrittenException(IOException cause) {
+      super(cause);
+      this.cause = cause;
     }
   }
 
@@ -64,12 +75,12 @@ final class Publisher {
 
   /** Writes the files side by side, the longest to make first; none knows of another. */
   private SortedMap<String, String> written(SortedMap<String, OutputFile> outputs) {
-    List<String> names = new ArrayList<>(outputs.keySet());
-    names.sort(Comparator.comparing(name -> !name.startsWith(LONGEST)));
-    List<String> hashes = Hands.map(names, name -> written(name, outputs.get(name)));
+    List<Map.Entry<String, OutputFile>> files = new ArrayList<>(outputs.entrySet());
+    files.sort(Comparator.comparing(file -> !file.getKey().startsWith(LONGEST)));
+    List<String> hashes = Hands.map(files, file -> written(file.getKey(), file.getValue()));
     SortedMap<String, String> byName = new TreeMap<>();
-    for (int i = 0; i < names.size(); i++) {
-      byName.put(names.get(i), hashes.get(i));
+    for (int i = 0; i < files.size(); i++) {
+      byName.put(files.get(i).getKey(), hashes.get(i));
     }
     return byName;
   }
@@ -78,7 +89,7 @@ final class Publisher {
     try {
       return DurableFiles.writeChanged(out.resolve(name), output::write);
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw new UnwrittenException(e);
     }
   }
 

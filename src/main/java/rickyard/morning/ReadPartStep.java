@@ -8,7 +8,8 @@ import org.springframework.batch.core.step.builder.StepBuilder;
 import org.springframework.transaction.PlatformTransactionManager;
 
 /**
- * Reads one part of the inventory: one document is one item and one transaction.
+ * Reads one part of the inventory: one document is one item; a few share a transaction, and those
+ * of a run that was interrupted are read again.
  *
  * <p>Parts run side by side and a reader has a position of its own, so each execution builds its
  * own chunk step. A document that cannot be read is a result; an exception stops the job.
@@ -16,6 +17,8 @@ import org.springframework.transaction.PlatformTransactionManager;
 final class ReadPartStep implements Step {
   static final String NAME = "read-part";
   static final String PART = "part";
+
+  private static final int DOCUMENTS_PER_COMMIT = 8;
 
   private final JobRepository repository;
   private final PlatformTransactionManager transactions;
@@ -37,7 +40,7 @@ final class ReadPartStep implements Step {
   public void execute(StepExecution execution) throws JobInterruptedException {
     int part = execution.getExecutionContext().getInt(PART);
     new StepBuilder(NAME, repository)
-        .<Integer, ReadResult>chunk(1)
+        .<Integer, ReadResult>chunk(DOCUMENTS_PER_COMMIT)
         .transactionManager(transactions)
         .reader(new ListReader<>("documents", () -> work.documentsOf(part)))
         .processor(work::read)

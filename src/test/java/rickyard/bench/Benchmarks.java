@@ -44,25 +44,34 @@ public final class Benchmarks {
     Files.createDirectories(work);
     BenchPage page = BenchPage.of(times, parts);
     Benchmarks bench = new Benchmarks(times, work, Unpacked.of(TARGET.toAbsolutePath(), work));
-    if (parts.contains("e")) {
-      bench.emptyMorning();
+    for (String part : List.of("e", "a", "b", "c")) {
+      if (parts.contains(part)) {
+        bench.measure(part, page);
+      }
     }
-    if (parts.contains("a")) {
-      bench.pages(300);
-      bench.pages(3_000);
-      bench.papers();
-    }
-    if (parts.contains("b")) {
-      bench.longTable();
-    }
-    if (parts.contains("c")) {
-      bench.tenTimes();
-    }
-    Files.writeString(
-        Path.of("docs", "benchmarks.md"),
-        page.text(bench.time, bench.growth, bench.memory),
-        StandardCharsets.UTF_8);
     remove(work);
+  }
+
+  /** The page is written after each comparison: what is done is not lost with what is not. */
+  private void measure(String part, BenchPage page) throws IOException, InterruptedException {
+    switch (part) {
+      case "a" -> {
+        pages(300);
+        write(page);
+        pages(3_000);
+        write(page);
+        papers();
+      }
+      case "b" -> longTable();
+      case "c" -> tenTimes();
+      default -> emptyMorning();
+    }
+    write(page);
+  }
+
+  private void write(BenchPage page) throws IOException {
+    Files.writeString(
+        Path.of("docs", "benchmarks.md"), page.text(time, growth, memory), StandardCharsets.UTF_8);
   }
 
   private Path office(String name, int reports, int horses) throws IOException {

@@ -36,6 +36,7 @@ final class ScaleGrid {
   private record Amount(double dmKg, double price) {}
 
   /** A choice of amounts that is better, with its score. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Found(double[] dmKg, double score) {}
 
   ScaleGrid(RemedyRequest request, MixSpec spec, MixModel model, MixFigures figures) {

@@ -159,6 +159,7 @@ final class Workbench {
   }
 
   /** A weighable choice beside the optimum. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Neighbour(double[] dmKg, boolean isBeyond, double score) {}
 
   /** Weighable choices of a support below a score, the best first. */

@@ -3,6 +3,7 @@ package rickyard.core.remedy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -17,6 +18,18 @@ class ScaleStepsTest {
     assertEquals(7.0, KG.neighbourKg(7.34, 0), 1e-12);
     assertEquals(8.0, KG.neighbourKg(7.34, 2), 1e-12);
     assertEquals(0, KG.neighbourKg(0.3, -100), 0);
+  }
+
+  @Test
+  void stepsAreMultipliedInDecimals() {
+    for (double size : new double[] {0.001, 0.005, 0.01, 0.025, 0.05, 0.1, 0.125, 0.25, 0.5, 1}) {
+      for (int count = 0; count < 3000; count++) {
+        double exact =
+            BigDecimal.valueOf(size).multiply(BigDecimal.valueOf((long) count)).doubleValue();
+        assertEquals(exact, ScaleSteps.multiple(count, size), 0, count + " of " + size);
+      }
+    }
+    assertEquals(1 / 3.0 * 3, ScaleSteps.multiple(3, 1 / 3.0), 1e-15, "no decimal step at all");
   }
 
   @Test
