@@ -4,7 +4,6 @@ import java.util.List;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Plain;
-import rickyard.report.text.Words;
 import rickyard.report.view.FollowUpRow;
 import rickyard.report.view.MorningView;
 
@@ -18,7 +17,7 @@ public final class Changes {
       String lot, String client, String horse, String delivered, String told, String what) {}
 
   /** Something due. */
-  public record Due(String due, boolean late, String kind, String about, String what, String why) {}
+  public record Due(String due, boolean late, String about, String what, String why) {}
 
   /** How the sentence begins that every horse has on a first morning. */
   private static final String NO_EARLIER = "no earlier morning on record";
@@ -52,8 +51,13 @@ public final class Changes {
   /** What changed for a horse; what is said once for all of them is left out. */
   static List<String> ofHorse(MorningView view, HorseAdvice horse) {
     return horse.changes().stream()
-        .filter(line -> !(view.firstMorning() && line.startsWith(NO_EARLIER)))
+        .filter(line -> !(view.firstMorning() && isAgainstTypical(line)))
         .toList();
+  }
+
+  /** On a first morning a verdict changed against typical values only, which tells nobody. */
+  private static boolean isAgainstTypical(String line) {
+    return line.startsWith(NO_EARLIER) || line.startsWith("verdict: ");
   }
 
   /** Why a horse stands where it does, without what is said once for all of them. */
@@ -106,10 +110,9 @@ public final class Changes {
             new Due(
                 Harmless.line(row.due()),
                 !row.due().isBlank() && row.due().compareTo(today) < 0,
-                Words.of("followup", row.kind()),
-                Harmless.line(row.about()),
-                Plain.line(row.what()),
-                Plain.line(row.why())),
+                DueWords.about(view, row),
+                DueWords.what(view, row),
+                DueWords.why(view, row)),
         "follow-ups.csv");
   }
 }

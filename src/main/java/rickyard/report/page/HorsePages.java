@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
@@ -16,6 +18,7 @@ import rickyard.report.text.PlainNumber;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.HorseFacts;
+import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 
 /** The horses, by how soon a person must hear of them; each with its diet before and after. */
@@ -167,7 +170,7 @@ public final class HorsePages {
         Changes.ofHorse(view, horse).stream().map(Plain::sentence).toList(),
         DietPages.compared(horse, mass),
         Blocks.drawn(DietPages.limits(horse, name, anchors), areMany(view) ? 1 : Integer.MAX_VALUE),
-        DietPages.portions(horse, mass, anchors),
+        DietPages.portions(horse, lots(view), mass, anchors),
         isCut ? List.of() : DietPages.needs(horse, areMany(view)),
         isCut
             ? "The nutrients of a horse that was told before stand in diets.csv."
@@ -182,6 +185,11 @@ public final class HorsePages {
         FindWords.horse(horse),
         view.papers().sheets().getOrDefault(horse.horse(), ""),
         view.papers().letters().getOrDefault(horse.client(), ""));
+  }
+
+  private static Map<String, LotRow> lots(MorningView view) {
+    return view.lots().stream()
+        .collect(Collectors.toMap(LotRow::lot, lot -> lot, (first, second) -> first));
   }
 
   private static String question(HorseQuestion open) {

@@ -5,7 +5,7 @@ import rickyard.report.view.ClientFacts;
 import rickyard.report.view.HorseFacts;
 import rickyard.report.view.MorningView;
 
-/** Horses and clients as people call them, with the register's key. */
+/** Horses and clients as people call them, with the register's key where the name is another. */
 final class Names {
   private Names() {}
 
@@ -22,6 +22,9 @@ final class Names {
   private static String named(String name, String id) {
     String shown = Harmless.line(name);
     String key = Harmless.line(id);
-    return shown.isEmpty() || shown.equals(key) ? key : shown + " (" + key + ")";
+    if (shown.isEmpty()) {
+      return key;
+    }
+    return shown.equalsIgnoreCase(key) ? shown : shown + " (" + key + ")";
   }
 }

@@ -11,6 +11,7 @@ import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.LimitLine;
 import rickyard.core.advice.PortionLine;
 import rickyard.core.advice.ProposalItem;
+import rickyard.report.text.Shown;
 import rickyard.report.view.AnalysisRow;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
@@ -86,7 +87,11 @@ final class Findings {
     Optional<AnalysisRow> plain =
         row.isPresent() ? Optional.empty() : contents.find(lot.lot(), quantity);
     if (plain.isPresent()) {
-      String value = voice.value(plain.get().value(), plain.get().u(), PERCENT);
+      AnalysisRow figure = plain.get();
+      String value =
+          Shown.isCensored(figure.value(), figure.low(), figure.high())
+              ? voice.say("value.up-to", "value", voice.value(figure.high(), null, PERCENT))
+              : voice.value(figure.value(), figure.u(), PERCENT);
       return sentence(key, item, quantity, voice.day(lot.sampledOn()), value);
     }
     if (row.isEmpty()) {
@@ -98,6 +103,10 @@ final class Findings {
   }
 
   private String bounded(VerdictRow row, String value) {
+    boolean isUnder = Shown.isCensored(row.value(), row.low(), row.high());
+    if (isUnder) {
+      return voice.say("value.up-to", "value", voice.value(row.high(), null, row.unit()));
+    }
     return row.high() == null ? voice.say("value.at-least", "value", value) : value;
   }
 

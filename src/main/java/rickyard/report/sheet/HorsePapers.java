@@ -161,6 +161,11 @@ public final class HorsePapers {
     if (isRetest || course == Course.BORDERLINE) {
       more.add(voice.say("letter.retest"));
     }
+    String shortfalls =
+        course == Course.KEEP || course == Course.BORDERLINE ? Gaps.shortfalls(horse, voice) : "";
+    if (!shortfalls.isEmpty()) {
+      more.add(shortfalls);
+    }
     return more;
   }
 

@@ -53,11 +53,11 @@ class PicturesTest {
 
   @Test
   void anUnknownOrEndlessUncertaintyDrawsTheDotAlone() {
-    assertFalse(LimitPicture.of("p1", "t", 5, null, "%", List.of()).contains("NaN"));
-    String endless = LimitPicture.of("p1", "t", 5, Double.POSITIVE_INFINITY, "%", List.of());
+    assertFalse(LimitPicture.of("p1", "t", 5, null, false, "%", List.of()).contains("NaN"));
+    String endless = LimitPicture.of("p1", "t", 5, Double.POSITIVE_INFINITY, false, "%", List.of());
     assertFalse(endless.contains("NaN"));
     assertTrue(endless.contains("circle"));
-    assertTrue(LimitPicture.of("p1", "t", 0, 0.0, "%", List.of()).contains("circle"));
+    assertTrue(LimitPicture.of("p1", "t", 0, 0.0, false, "%", List.of()).contains("circle"));
   }
 
   @Test
@@ -84,6 +84,7 @@ class PicturesTest {
             "WSC + starch of L1: 8.36 ± 1",
             value,
             u,
+            false,
             "% of dry matter",
             List.of(new LimitPicture.Mark(limit, "ID"))));
   }
