@@ -157,7 +157,7 @@ public final class Alerts {
         "quantity",
         texts.word("quantity", worst.quantity()),
         "value",
-        Shown.figure(worst.verdict(), worst.value(), worst.high(), worst.u()) + unit,
+        Shown.figure(worst.verdict(), worst.value(), worst.low(), worst.high(), worst.u()) + unit,
         "limit",
         Shown.number(Double.valueOf(worst.limit())) + unit,
         "chance",

@@ -121,7 +121,9 @@ public final class Letters {
   private static String from(@Nullable ClientFacts client, Phrases texts) {
     String adviser = client == null ? "" : Cut.line(client.adviserName(), LONGEST_NAME);
     String office = texts.text("office.name");
-    return adviser.isEmpty() ? office : adviser + ", " + office;
+    return adviser.isEmpty()
+        ? office
+        : texts.say("letter.from", "adviser", adviser, "office", office);
   }
 
   private LetterPage page(String client, List<HorsePaper> told, Phrases texts) {

@@ -81,7 +81,9 @@ public final class Changes {
             new OfHorse(
                 anchors.horse(horse.horse()),
                 Names.horse(view, horse.horse()),
-                ofHorse(view, horse).stream().map(Plain::line).toList()),
+                ofHorse(view, horse).stream()
+                    .map(line -> Names.advisers(view, Plain.line(line)))
+                    .toList()),
         "summary.json and, by its verdicts before and after, horses.csv");
   }
 

@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rickyard.core.advice.DietLine;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseQuestion;
@@ -159,7 +161,9 @@ public final class HorsePages {
         name,
         Names.client(view, horse.client()),
         verdict(horse),
-        standing(after),
+        Stream.of(standing(after), shortOf(horse))
+            .filter(part -> !part.isEmpty())
+            .collect(Collectors.joining(" · ")),
         facts(view.horseFacts().get(horse.horse()), mass, horse.vetFirst()),
         groups(horse),
         Plain.sentence(Changes.reason(view, horse)),
@@ -167,7 +171,9 @@ public final class HorsePages {
         horse.vetFirst(),
         horse.problems().stream().map(Plain::sentence).toList(),
         horse.questions().stream().map(HorsePages::question).toList(),
-        Changes.ofHorse(view, horse).stream().map(Plain::sentence).toList(),
+        Changes.ofHorse(view, horse).stream()
+            .map(line -> Names.advisers(view, Plain.sentence(line)))
+            .toList(),
         DietPages.compared(horse, mass),
         Blocks.drawn(DietPages.limits(horse, name, anchors), areMany(view) ? 1 : Integer.MAX_VALUE),
         DietPages.portions(horse, lots(view), mass, anchors),
@@ -219,7 +225,7 @@ public final class HorsePages {
     String value =
         Words.of("quantity", worst.quantity())
             + " "
-            + Shown.figure(worst.verdict(), worst.value(), worst.high(), worst.u())
+            + Shown.figure(worst.verdict(), worst.value(), worst.low(), worst.high(), worst.u())
             + ", limit "
             + Shown.number(Double.valueOf(worst.limit()))
             + " "
@@ -227,6 +233,25 @@ public final class HorsePages {
     return worst.pOver() == null
         ? value
         : value + ", chance of being over: " + Shown.chance(worst.pOver());
+  }
+
+  /** What the ration gives too little of, on the closed line: 'nothing to say' hides it else. */
+  private static String shortOf(HorseAdvice horse) {
+    DietSummary diet = horse.after();
+    String lacking =
+        diet == null || horse.vetFirst()
+            ? ""
+            : diet.lines().stream()
+                .filter(line -> line.status().equals("below"))
+                .map(HorsePages::shortOf)
+                .collect(Collectors.joining(", "));
+    return lacking.isEmpty() ? "" : "short of: " + lacking;
+  }
+
+  private static String shortOf(DietLine line) {
+    Double percent = line.percentOfRequirement();
+    String name = Words.find("figure", line.nutrient()).orElse(line.nutrient());
+    return percent == null ? name : name + " " + Shown.share(percent, 100);
   }
 
   private static String facts(@Nullable HorseFacts facts, Mass mass, boolean vetFirst) {

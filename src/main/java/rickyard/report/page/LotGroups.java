@@ -1,6 +1,9 @@
 package rickyard.report.page;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -49,9 +52,15 @@ final class LotGroups {
 
   /** The groups that it is not cleared for and not condemned for either, each with why. */
   static String notCleared(LotRow lot) {
-    return lot.undecided().stream()
-        .map(group -> Words.of("group", group) + inBrackets(why(rows(lot, group)), ""))
-        .collect(Collectors.joining(", "));
+    Map<String, List<String>> byReason = new LinkedHashMap<>();
+    for (String group : lot.undecided()) {
+      byReason
+          .computeIfAbsent(why(rows(lot, group)), why -> new ArrayList<>())
+          .add(Words.of("group", group));
+    }
+    return byReason.entrySet().stream()
+        .map(alike -> String.join(", ", alike.getValue()) + inBrackets(alike.getKey(), ""))
+        .collect(Collectors.joining("; "));
   }
 
   private static String why(List<VerdictRow> rows) {

@@ -152,7 +152,9 @@ public final class LotPages {
         Words.all("group", lot.notFor()),
         LotGroups.notCleared(lot),
         Plain.sentence(lot.reason()),
-        String.join("; ", lot.assumptions().stream().map(Plain::line).toList()),
+        lot.assumptions().stream()
+            .map(line -> Names.advisers(view, Plain.line(line)))
+            .collect(Collectors.joining("; ")),
         blocks(lot, true, anchors),
         lot.verdicts().stream().filter(LotPages::decides).map(LotPages::reason).toList(),
         Blocks.drawn(blocks(lot, false, anchors), areMany(view) ? 0 : Integer.MAX_VALUE),

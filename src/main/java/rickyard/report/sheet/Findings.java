@@ -189,6 +189,12 @@ final class Findings {
         .orElse("");
   }
 
+  private String under(LimitLine line, String number) {
+    return Shown.isCensored(line.value(), line.low(), line.high())
+        ? voice.say("value.up-to", "value", voice.value(line.high(), null, line.unit()))
+        : number;
+  }
+
   private String meaning(LimitLine line, String subject) {
     String number = voice.value(line.value(), line.u(), line.unit());
     boolean isBound = line.high() == null;
@@ -201,7 +207,7 @@ final class Findings {
             "subject",
             voice.texts().word("subject", subject),
             "value",
-            isBound ? voice.say("value.at-least", "value", number) : number,
+            isBound ? voice.say("value.at-least", "value", number) : under(line, number),
             "quantity",
             voice.texts().word("quantity", line.quantity()),
             "group",

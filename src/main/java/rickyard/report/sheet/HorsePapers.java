@@ -12,6 +12,7 @@ import rickyard.core.advice.LimitLine;
 import rickyard.report.text.Cut;
 import rickyard.report.text.Languages;
 import rickyard.report.text.Phrases;
+import rickyard.report.view.HorseFacts;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.PaperFacts;
@@ -72,7 +73,7 @@ public final class HorsePapers {
             course == Course.VET_FIRST ? List.of() : Gaps.unknown(horse, voice),
             Gaps.asks(horse, voice),
             more(horse, course, voice),
-            watch(horse, course, steps.isEmpty() ? given : List.of(), voice),
+            watch(horse, course, steps.isEmpty() ? given : List.of(), voice, conditions(horse)),
             vet(course, voice),
             voice.ring(),
             voice.say("sheet.foot", "day", voice.texts().day(view.asOf())),
@@ -170,7 +171,7 @@ public final class HorsePapers {
   }
 
   private static List<String> watch(
-      HorseAdvice horse, Course course, List<Given> given, Voice voice) {
+      HorseAdvice horse, Course course, List<Given> given, Voice voice, String conditions) {
     Set<String> watch = new LinkedHashSet<>();
     given.stream()
         .filter(Given::isStopped)
@@ -181,11 +182,19 @@ public final class HorsePapers {
         watch.add(voice.say(key));
       }
     }
+    if (conditions.contains("dental")) {
+      watch.add(voice.say("watch.dental"));
+    }
     if (course == Course.CHANGE) {
       watch.add(voice.say("watch.change"));
     }
     watch.add(voice.say("watch.all"));
     return new ArrayList<>(watch);
+  }
+
+  private String conditions(HorseAdvice horse) {
+    HorseFacts facts = view.horseFacts().get(horse.horse());
+    return facts == null ? "" : facts.conditions();
   }
 
   private static List<String> groups(HorseAdvice horse) {

@@ -48,15 +48,17 @@ public final class Shown {
    * known part makes; one with a part that nobody knows is the least that it can be.
    *
    * @param verdict of the limit
+   * @param low the least that it can be; null if unknown
    * @param high the most that it can be; null if nobody knows
    */
   public static String figure(
-      String verdict, @Nullable Double value, @Nullable Double high, @Nullable Double u) {
+      String verdict,
+      @Nullable Double value,
+      @Nullable Double low,
+      @Nullable Double high,
+      @Nullable Double u) {
     boolean open = verdict.equals("cannot-judge");
-    if (value == null || (open && high == null)) {
-      return NOT_KNOWN;
-    }
-    return (high == null ? "at least " : "") + withUncertainty(value, u);
+    return value == null || (open && high == null) ? NOT_KNOWN : bounded(value, low, high, u);
   }
 
   /**

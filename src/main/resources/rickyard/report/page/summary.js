@@ -206,9 +206,10 @@
   });
 
   /* Tables: a heading sorts its column, again the other way round. */
-  list("table").forEach(function (table) {
+  function sortable(table) {
     var body = table.tBodies[0];
-    if (!body || body.rows.length < 4) { return; }
+    if (!body || body.rows.length < 4 || table.dataset.sortable) { return; }
+    table.dataset.sortable = "yes";
     list("thead th", table).forEach(function (head, column) {
       if (head.querySelector(".soft") || head.textContent === "Picture") { return; }
       var button = document.createElement("button");
@@ -233,7 +234,18 @@
         order.forEach(function (i) { body.appendChild(rows[i]); });
       });
     });
+  }
+  /* What is shut gets its buttons when it is opened: a large office has thousands of tables. */
+  list("table").forEach(function (table) {
+    if (!table.closest("details:not([open])")) { sortable(table); }
   });
+  document.addEventListener("toggle", function (event) {
+    if (event.target.open) {
+      list("table", event.target).forEach(function (table) {
+        if (!table.closest("details:not([open])")) { sortable(table); }
+      });
+    }
+  }, true);
 
   /* Open and close. */
   function openAll(which, open) {

@@ -77,6 +77,16 @@ class PicturesTest {
     return new DietLine("SE", "mg", supply, null, null, floor, ceiling, "meets", "reported");
   }
 
+  @Test
+  void aValueThatIsOnlyTheLeastHasAnArrowThatLeavesTheScale() {
+    List<LimitPicture.Mark> marks = List.of(new LimitPicture.Mark(10, "ID"));
+    String known = LimitPicture.of("p1", "t", 7, 0.5, false, "%", marks);
+    String least = LimitPicture.of("p1", "t", 7, 0.5, true, "%", marks);
+    assertTrue(least.length() > known.length());
+    assertTrue(least.contains("H342"), least);
+    assertFalse(known.contains("H342"), known);
+  }
+
   private static Document picture(double value, double u, double limit) {
     return Jsoup.parse(
         LimitPicture.of(
