@@ -1,7 +1,11 @@
 package rickyard.report.page;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.PortionLine;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Plain;
 import rickyard.report.view.FollowUpRow;
@@ -68,7 +72,26 @@ public final class Changes {
         reason = line.startsWith(NO_EARLIER) ? reason.replace("; why: " + line, "") : reason;
       }
     }
-    return reason;
+    return alone(view, horse) + reason;
+  }
+
+  /** A reason that is one of hay alone names the hay: the diet beside it may read otherwise. */
+  private static String alone(MorningView view, HorseAdvice horse) {
+    DietSummary diet = horse.after();
+    if (diet == null || diet.limits().stream().anyMatch(line -> isIn(line.reason(), horse))) {
+      return "";
+    }
+    Set<String> fed = diet.portions().stream().map(PortionLine::item).collect(Collectors.toSet());
+    return view.lots().stream()
+        .filter(lot -> fed.contains(lot.lot()))
+        .filter(lot -> lot.verdicts().stream().anyMatch(row -> isIn(row.reason(), horse)))
+        .findFirst()
+        .map(lot -> Harmless.line(lot.lot()) + " alone: ")
+        .orElse("");
+  }
+
+  private static boolean isIn(String reason, HorseAdvice horse) {
+    return !reason.isBlank() && horse.reason().contains(reason);
   }
 
   /** The horses for which something changed, the most urgent first. */
