@@ -209,6 +209,7 @@
   function sortable(table) {
     var body = table.tBodies[0];
     if (!body || body.rows.length < 4 || table.dataset.sortable) { return; }
+    if (table.classList.contains("call-list")) { return; /* stands in the order of urgency */ }
     table.dataset.sortable = "yes";
     list("thead th", table).forEach(function (head, column) {
       if (head.querySelector(".soft") || head.textContent === "Picture") { return; }
