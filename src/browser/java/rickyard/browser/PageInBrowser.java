@@ -84,7 +84,7 @@ class PageInBrowser {
 
     browser.press(Keys.ENTER);
 
-    assertTrue(browser.tabTo("#main .call a", 1), "the first stop after the skip is in a call");
+    assertTrue(browser.tabTo("#main .call-list a", 1), "the first stop after the skip is a call");
   }
 
   @Test

@@ -2,6 +2,7 @@ package rickyard.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import rickyard.report.text.Harmless;
 
 /** Text in lines of at most 80 columns; what follows the first line is set in under it. */
 final class Wrapped {
@@ -9,9 +10,14 @@ final class Wrapped {
 
   private Wrapped() {}
 
+  /** Nothing in it steers a terminal or turns the direction of writing. */
+  private static String plain(String text) {
+    return Harmless.text(text.replaceAll("\\p{Cntrl}", " "));
+  }
+
   /** The lines; control characters become spaces, so that no cell's text moves the cursor. */
   static List<String> lines(String text) {
-    String plain = text.replaceAll("\\p{Cntrl}", " ").stripTrailing();
+    String plain = plain(text).stripTrailing();
     String indent = plain.substring(0, plain.length() - plain.stripLeading().length());
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(indent);
@@ -32,7 +38,7 @@ final class Wrapped {
   static List<String> column(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.replaceAll("\\p{Cntrl}", " ").strip().split(" +", -1)) {
+    for (String word : plain(text).strip().split(" +", -1)) {
       String fitting = cut(word, width);
       if (line.length() > 0 && line.length() + 1 + fitting.length() > width) {
         lines.add(line.toString());

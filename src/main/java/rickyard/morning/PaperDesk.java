@@ -21,7 +21,15 @@ final class PaperDesk {
         servings(office, inputs),
         unopened(office),
         inputs.templates().files(),
-        options.paper());
+        options.paper(),
+        advisers(office));
+  }
+
+  private static SortedMap<String, String> advisers(Office office) {
+    SortedMap<String, String> addresses = new TreeMap<>();
+    office.advisers().forEach((id, adviser) -> addresses.put(id, adviser.email()));
+    addresses.values().removeIf(String::isBlank);
+    return addresses;
   }
 
   private static SortedMap<String, String> languages(Office office) {

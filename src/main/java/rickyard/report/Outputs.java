@@ -108,7 +108,7 @@ public final class Outputs {
     if (families.contains(PAGE)) {
       files.put("summary.html", out -> out.write(SummaryPage.bytes(shown, coOp, Cautions.all())));
     }
-    files.putAll(PaperOutputs.files(shown, paper, families));
+    files.putAll(PaperOutputs.files(shown, coOp, paper, families));
     return Collections.unmodifiableSortedMap(files);
   }
 

@@ -12,6 +12,7 @@ import rickyard.report.sheet.HorsePapers;
 import rickyard.report.sheet.Sheets;
 import rickyard.report.template.Templates;
 import rickyard.report.text.Languages;
+import rickyard.report.view.CoOpView;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.PaperFacts;
 import rickyard.report.view.PaperLinks;
@@ -24,7 +25,7 @@ final class PaperOutputs {
   private PaperOutputs() {}
 
   static SortedMap<String, OutputFile> files(
-      MorningView view, PaperFacts facts, Set<String> families) {
+      MorningView view, CoOpView coOp, PaperFacts facts, Set<String> families) {
     SortedMap<String, OutputFile> files = new TreeMap<>();
     Templates templates = new Templates(facts.templates());
     if (families.contains(Outputs.SHEETS) || families.contains(Outputs.LETTERS)) {
@@ -41,7 +42,8 @@ final class PaperOutputs {
     }
     if (families.contains(Outputs.PDF)) {
       files.put(
-          "summary.pdf", OutputFile.of(SummaryPdf.bytes(view, Cautions.all(), facts, templates)));
+          "summary.pdf",
+          OutputFile.of(SummaryPdf.bytes(view, coOp, Cautions.all(), facts, templates)));
     }
     return files;
   }

@@ -101,8 +101,8 @@ class AmendmentPageTest {
 
     assertTrue(
         said.startsWith(
-            "N-7 revision 2 (new.pdf) takes the place of revision 1 (old.pdf). L1: WSC + starch 7.9"
-                + " → 13.1 % of dry matter, WSC 7.2 → 12.2 % of dry matter, Starch 0.6 → 0.8 % of"
+            "N-7 revision 2 (new.pdf) takes the place of revision 1 (old.pdf). L1: WSC + starch 7.8"
+                + " → 13 % of dry matter, WSC 7.2 → 12.2 % of dry matter, Starch 0.6 → 0.8 % of"
                 + " dry matter, NDF 61.9 → 57.4 % of dry matter; fed to Bramble (H1), Tansy (H3); "
                 + "L1 does not clear for insulin dysregulation (ID) any more; "),
         said);

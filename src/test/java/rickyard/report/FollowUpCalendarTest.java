@@ -32,10 +32,10 @@ class FollowUpCalendarTest {
     MorningView view = SampleView.of(12, 8);
     List<VEvent> events = events(bytes(view));
 
-    assertEquals(view.followUps().size(), events.size());
+    assertEquals(view.followUps().size() + calls(view), events.size());
     // due four days before the morning: it stands on the morning's day and says so
     assertEquals("20261124", value(events.get(0), Property.DTSTART));
-    assertEquals("weigh: Bramble (H1), Weigh Bramble.", value(events.get(0), Property.SUMMARY));
+    assertEquals("Bramble (H1): Weigh Bramble.", value(events.get(0), Property.SUMMARY));
     assertEquals(
         "Due since 2026-11-20.\nThe tape is 14 months old.\nAda Thornbeck, 0555 010 23",
         value(events.get(0), Property.DESCRIPTION));
@@ -45,6 +45,23 @@ class FollowUpCalendarTest {
       assertEquals("20261124T000000Z", value(event, Property.DTSTAMP));
       event.validate();
     }
+  }
+
+  @Test
+  void everyCallIsAnEntryOfTheDayWithTheNumberAndAnAlarm() throws Exception {
+    MorningView view = SampleView.of(12, 8);
+    List<VEvent> calls =
+        events(bytes(view)).stream()
+            .filter(e -> value(e, Property.UID).startsWith("call-"))
+            .toList();
+    assertEquals(calls(view), calls.size());
+    assertTrue(!calls.isEmpty());
+    VEvent first = calls.get(0);
+    assertEquals("20261124", value(first, Property.DTSTART));
+    assertEquals(
+        "Call now: Bramble (H1), Ada Thornbeck, 0555 010 23", value(first, Property.SUMMARY));
+    assertEquals(1, first.getAlarms().size());
+    assertEquals(calls.size(), calls.stream().map(e -> value(e, Property.UID)).distinct().count());
   }
 
   @Test
@@ -80,9 +97,9 @@ class FollowUpCalendarTest {
           SampleView.of(7, 4, t -> HostileNames.next(random, at) + "END:VEVENT\r\nBEGIN:VEVENT");
       byte[] bytes = bytes(view);
       List<VEvent> events = events(bytes);
-      assertEquals(view.followUps().size(), events.size(), about);
+      assertEquals(view.followUps().size() + calls(view), events.size(), about);
       Set<String> ids = new HashSet<>();
-      for (int i = 0; i < events.size(); i++) {
+      for (int i = 0; i < view.followUps().size(); i++) {
         FollowUpRow row = view.followUps().get(i);
         assertTrue(ids.add(value(events.get(i), Property.UID)), about);
         String summary = value(events.get(i), Property.SUMMARY);
@@ -95,6 +112,10 @@ class FollowUpCalendarTest {
         assertTrue(line.chars().noneMatch(c -> c < ' ' && c != '\t'), about + ": " + line);
       }
     }
+  }
+
+  private static long calls(MorningView view) {
+    return view.horses().stream().filter(h -> h.priority().code().startsWith("call")).count();
   }
 
   private static byte[] bytes(MorningView view) {

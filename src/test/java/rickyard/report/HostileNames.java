@@ -3,7 +3,7 @@ package rickyard.report;
 import java.util.Random;
 
 /** Names that want to be something else: markup, formulas, headers, paths, steering characters. */
-final class HostileNames {
+public final class HostileNames {
   private static final String[] PIECES = {
     "<script>alert(1)</script>",
     "\"><img src=x onerror=alert(1)>",
@@ -92,7 +92,7 @@ final class HostileNames {
   private HostileNames() {}
 
   /** The next one; no two numbers give the same. */
-  static String next(Random random, int number) {
+  public static String next(Random random, int number) {
     StringBuilder name = new StringBuilder();
     int pieces = 1 + random.nextInt(4);
     for (int i = 0; i < pieces; i++) {

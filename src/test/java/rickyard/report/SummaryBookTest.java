@@ -13,6 +13,7 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -84,6 +85,27 @@ class SummaryBookTest {
   }
 
   @Test
+  void theFirstSheetHasTheCallsWithNumberAndWhatToDo() throws IOException {
+    try (XSSFWorkbook book = book(Outputs.of(SampleView.of(24, 12), FAMILIES))) {
+      XSSFSheet calls = book.getSheetAt(0);
+      assertEquals(8, calls.getLastRowNum());
+      List<String> first = new ArrayList<>();
+      for (int column = 0; column < 5; column++) {
+        first.add(calls.getRow(1).getCell(column).getStringCellValue());
+      }
+      assertEquals(
+          List.of(
+              "Bramble (H1)",
+              "now",
+              "Ada Thornbeck (C1)",
+              "0555 010 23",
+              "A day: Upper Ley (L1) 8.75 kg (19.29 lb) from co-op; no more Long Meadow, 2nd cut"
+                  + " (L2); in steps until day 8, the vet asked before it starts."),
+          first);
+    }
+  }
+
+  @Test
   void headsAreFrozenAndFiltersCoverTheRows() throws IOException {
     SortedMap<String, byte[]> files = Outputs.of(SampleView.of(24, 12), FAMILIES);
     try (XSSFWorkbook book = book(files)) {
@@ -129,7 +151,8 @@ class SummaryBookTest {
 
   private static void assertSame(SortedMap<String, byte[]> files, String about) throws IOException {
     try (XSSFWorkbook book = book(files)) {
-      assertEquals(SHEETS.size(), book.getNumberOfSheets(), about);
+      assertEquals(SHEETS.size() + 1, book.getNumberOfSheets(), about);
+      assertEquals("calls", book.getSheetName(0), about);
       for (String name : SHEETS) {
         List<CSVRecord> records = csv(files, name);
         XSSFSheet sheet = book.getSheet(name);

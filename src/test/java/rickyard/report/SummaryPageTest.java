@@ -117,6 +117,9 @@ class SummaryPageTest {
     // 8.75 kg / 0.45359237 kg per lb = 19.29 lb
     assertTrue(page.select(".items").text().contains("19.29"));
     assertTrue(page.select(".items caption").text().contains("lb"));
+    assertTrue(
+        page.select(".items td.soft").text().contains("8.75 kg"), "the other unit beside it");
+    page.select("details.horse td.soft").remove();
     assertFalse(page.select("details.horse").text().matches("(?s).*\\d kg.*"));
   }
 

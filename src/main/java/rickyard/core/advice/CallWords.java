@@ -110,7 +110,13 @@ final class CallWords {
     String what = largest(portions).map(p -> " on " + p.food().id()).orElse("");
     boolean shared = line.reason().startsWith("shared bale ");
     if (line.value() == null || line.pOver() == null) {
-      return " Its feed" + what + " cannot be judged yet: " + line.reason() + ".";
+      return " Its feed"
+          + what
+          + " cannot be judged yet: how much "
+          + quantity(line.quantity())
+          + " it holds is not known; the limit is "
+          + limit(line)
+          + ".";
     }
     return String.format(
         Locale.ROOT,
@@ -121,7 +127,7 @@ final class CallWords {
         line.high() == null ? "at least " : "",
         line.value(),
         of(line.unit(), quantity(line.quantity())),
-        plain(line.limit()) + (line.unit().startsWith("%") ? " %" : ""),
+        limit(line),
         line.high() == null ? Chance.atLeast(line.pOver()) : Chance.words(line.pOver()));
   }
 
@@ -205,6 +211,10 @@ final class CallWords {
       case "no3_n" -> "nitrate nitrogen";
       default -> quantity.replace('_', ' ');
     };
+  }
+
+  private static String limit(LimitLine line) {
+    return plain(line.limit()) + (line.unit().startsWith("%") ? " %" : " " + line.unit());
   }
 
   private static String plain(double value) {

@@ -49,7 +49,10 @@ final class HorseQuestions {
                 ? horse.name()
                     + " grazes and no analysis of the pasture is on record. How is the grass"
                     + " accounted for?"
-                : "Does " + horse.name() + " graze, and how many hours a day?",
+                : "Does "
+                    + horse.name()
+                    + " graze? (How many hours a day goes into horses.csv,"
+                    + " grazing_hours_per_day.)",
             List.of("no grass", "muzzled", "grass counted by the adviser"),
             "the verdict is on the ration recorded: no grass, treats or other hay"));
   }

@@ -65,6 +65,9 @@ public final class ErrorAccount {
                     + sensitivity(verdict.limit().analyte(), all));
   }
 
+  /** Dry matter has one uncertainty, whatever method a report names for it. */
+  private static final String OF_WATER = "dry matter: as of NIR, whatever the method";
+
   private static AnalyteCode budgeted(AnalyteCode code) {
     return code.equals(AnalyteCode.MOISTURE) ? AnalyteCode.DM : code;
   }
@@ -77,7 +80,7 @@ public final class ErrorAccount {
     return "laboratory "
         + Words.uncertainty(budget.lab())
         + " ("
-        + method(method)
+        + (carrier.equals(AnalyteCode.DM) ? OF_WATER : method(method))
         + ", "
         + analysis.material().code()
         + lab
@@ -120,7 +123,11 @@ public final class ErrorAccount {
   }
 
   private String from() {
-    return analysis.coresFrom().equals("assumed") ? "assumed" : "by the " + analysis.coresFrom();
+    return switch (analysis.coresFrom()) {
+      case "assumed" -> "assumed";
+      case "report" -> "by the report";
+      default -> "by " + analysis.coresFrom();
+    };
   }
 
   private static String status(String status) {

@@ -94,7 +94,7 @@ final class HorseCard {
     return words
         + AboutWords.figure(
             worst.quantity(),
-            Shown.figure(worst.verdict(), worst.value(), worst.high(), worst.u()),
+            Shown.figure(worst.verdict(), worst.value(), worst.low(), worst.high(), worst.u()),
             worst.limit(),
             worst.unit(),
             worst.pOver());

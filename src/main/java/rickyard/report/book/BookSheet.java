@@ -22,7 +22,8 @@ final class BookSheet {
 
   private static final int FLUSHED = 1000;
   private static final Set<String> DAYS = Set.of("due");
-  private static final Set<String> WIDE = Set.of("reason", "question", "what", "why", "choices");
+  private static final Set<String> WIDE =
+      Set.of("reason", "question", "what", "why", "choices", "What to do", "To say", "Why");
   private static final double WIDE_WIDTH = 60;
   private static final double WIDTH = 16;
 

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.dhatim.fastexcel.Workbook;
 import rickyard.report.csv.MorningTables;
@@ -11,10 +12,10 @@ import rickyard.report.csv.Table;
 import rickyard.report.view.MorningView;
 
 /**
- * summary.xlsx: lots, horses, diets, questions and follow-ups, a sheet each, with the columns and
- * rows of the CSV files of the same names. Numbers and days are numbers and days, an unknown one is
- * an empty cell; text that a spreadsheet would run as a formula has the apostrophe that it has in
- * the CSV files.
+ * summary.xlsx: the calls for people, then lots, horses, diets, questions and follow-ups, a sheet
+ * each, with the columns and rows of the CSV files of the same names. Numbers and days are numbers
+ * and days, an unknown one is an empty cell; text that a spreadsheet would run as a formula has the
+ * apostrophe that it has in the CSV files.
  */
 public final class SummaryBook {
   private static final String PROGRAM = "Rickyard";
@@ -46,6 +47,9 @@ public final class SummaryBook {
 
   /** In the order in which a person opens them. */
   private static List<Table> tables(MorningView view) {
-    return MorningTables.ofBook(view);
+    List<Table> tables = new ArrayList<>();
+    tables.add(CallTable.of(view));
+    tables.addAll(MorningTables.ofBook(view));
+    return tables;
   }
 }

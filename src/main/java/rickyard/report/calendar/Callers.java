@@ -24,7 +24,10 @@ final class Callers {
     String id = Harmless.line(about);
     HorseFacts facts = view.horseFacts().get(about);
     String name = facts == null ? "" : Harmless.line(facts.name());
-    return name.isEmpty() || name.equals(id) ? id : name + " (" + id + ")";
+    if (name.isEmpty()) {
+      return id;
+    }
+    return name.equalsIgnoreCase(id) ? name : name + " (" + id + ")";
   }
 
   /** The client with the number; empty for a lot of nobody's, and for what is neither. */

@@ -24,7 +24,8 @@ import rickyard.report.view.MorningView;
 /**
  * follow-ups.ics: an entry for the whole day for each row of follow-ups.csv. An entry keeps its UID
  * from one morning to the next, so that a calendar that reads the next file moves what it has and
- * doubles nothing; what was due before today stands on today. Stamps are the morning's day.
+ * doubles nothing; what was due before today stands on today. The calls of the morning stand on its
+ * day, with an alarm. Stamps are the morning's day.
  */
 public final class FollowUpCalendar {
   private static final String PRODUCT = "-//Rickyard//Follow-ups//EN";
@@ -51,6 +52,9 @@ public final class FollowUpCalendar {
     calendar.addExperimentalProperty("X-WR-CALNAME", "Follow-ups");
     Callers callers = new Callers(view);
     view.followUps().forEach(row -> calendar.addEvent(event(row, view.asOf(), callers)));
+    view.horses().stream()
+        .filter(horse -> CallEvents.isCall(horse))
+        .forEach(horse -> calendar.addEvent(CallEvents.of(horse, view.asOf(), callers)));
     ICalWriter writer = new ICalWriter(new FoldedLines(out), ICalVersion.V2_0);
     writer.getVObjectWriter().getFoldedLineWriter().setLineLength(null);
     writer.write(calendar);
@@ -65,12 +69,7 @@ public final class FollowUpCalendar {
     // As text: the library counts a day from midnight in the zone of this machine.
     event.addExperimentalProperty(
         "DTSTART", ICalDataType.DATE, DAY.format(due.isBefore(asOf) ? asOf : due));
-    event.setSummary(
-        Words.of("followup", row.kind())
-            + ": "
-            + callers.name(row.about())
-            + ", "
-            + text(row.what()));
+    event.setSummary(callers.name(row.about()) + ": " + kind(row) + text(row.what()));
     event.setDescription(description(row, due, asOf, callers));
     event.addCategories(row.kind());
     // A note, not an hour that is taken; a later file takes the place of an earlier one.
@@ -90,6 +89,13 @@ public final class FollowUpCalendar {
     }
     callers.find(row.about()).ifPresent(lines::add);
     return String.join("\n", lines);
+  }
+
+  /** What it is of, where what is to be done does not say so itself. */
+  private static String kind(FollowUpRow row) {
+    return row.kind().equals("stock") || row.kind().equals("question") || row.kind().equals("trip")
+        ? Words.of("followup", row.kind()) + ", "
+        : "";
   }
 
   private static String text(String raw) {

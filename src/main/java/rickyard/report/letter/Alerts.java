@@ -112,8 +112,8 @@ public final class Alerts {
             texts.text("alert.caution"));
     Map<String, Object> values = Map.of("a", page, "t", texts);
     return new Draft(
-        "",
-        "",
+        Address.of(facts.advisers().getOrDefault(adviser, "")),
+        name,
         page.subject(),
         Letters.crlf(templates.fill("alert/alert.txt", values)),
         Letters.crlf(templates.fill("alert/alert.html", values)),
@@ -157,7 +157,7 @@ public final class Alerts {
         "quantity",
         texts.word("quantity", worst.quantity()),
         "value",
-        Shown.figure(worst.verdict(), worst.value(), worst.high(), worst.u()) + unit,
+        Shown.figure(worst.verdict(), worst.value(), worst.low(), worst.high(), worst.u()) + unit,
         "limit",
         Shown.number(Double.valueOf(worst.limit())) + unit,
         "chance",

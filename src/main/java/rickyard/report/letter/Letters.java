@@ -9,10 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Priority;
 import rickyard.report.OutputFile;
 import rickyard.report.csv.CsvOut;
+import rickyard.report.pdf.PdfWriter;
 import rickyard.report.sheet.HorsePaper;
 import rickyard.report.sheet.HorsePapers;
 import rickyard.report.sheet.Sheets;
@@ -36,6 +38,12 @@ public final class Letters {
   private static final int LONGEST_NAME = 60;
   private static final int NAMED_IN_SUBJECT = 3;
 
+  /**
+   * Of so many horses every sheet is attached as paper; beyond, those whose ration stands as pages.
+   */
+  private static final int MOST_PRINTED = 100;
+
+  private final boolean isPrinted;
   private final MorningView view;
   private final Templates templates;
   private final HorsePapers papers;
@@ -50,6 +58,7 @@ public final class Letters {
     this.templates = templates;
     this.papers = papers;
     this.sheets = sheets;
+    this.isPrinted = byClient(view).values().stream().mapToInt(List::size).sum() <= MOST_PRINTED;
   }
 
   /** The path of a client's draft. */
@@ -90,7 +99,7 @@ public final class Letters {
   private Draft draft(String client, List<HorseAdvice> horses) {
     Phrases texts = papers.texts(client);
     List<HorsePaper> told = horses.stream().map(papers::of).toList();
-    LetterPage page = page(told, texts);
+    LetterPage page = page(client, told, texts);
     Map<String, Object> values = Map.of("l", page, "t", texts);
     Optional<ClientFacts> facts = Optional.ofNullable(view.clientFacts().get(client));
     return new Draft(
@@ -108,7 +117,16 @@ public final class Letters {
     return text.replace("\r\n", "\n").replace('\r', '\n').replace("\n", "\r\n");
   }
 
-  private LetterPage page(List<HorsePaper> told, Phrases texts) {
+  /** Whoever the client knows signs, for the office. */
+  private static String from(@Nullable ClientFacts client, Phrases texts) {
+    String adviser = client == null ? "" : Cut.line(client.adviserName(), LONGEST_NAME);
+    String office = texts.text("office.name");
+    return adviser.isEmpty()
+        ? office
+        : texts.say("letter.from", "adviser", adviser, "office", office);
+  }
+
+  private LetterPage page(String client, List<HorsePaper> told, Phrases texts) {
     HorsePaper first = told.get(0);
     return new LetterPage(
         texts.say("letter.subject", "horses", names(told, texts)),
@@ -118,7 +136,7 @@ public final class Letters {
         List.of(texts.text("vet.words")),
         first.ring(),
         texts.text("letter.close"),
-        texts.text("office.name"),
+        from(view.clientFacts().get(client), texts),
         texts.text("letter.caution"));
   }
 
@@ -139,6 +157,7 @@ public final class Letters {
     Sheets.Sheet sheet = Optional.ofNullable(sheets.get(horse)).orElseThrow();
     return sheet
         .pdf()
+        .or(() -> isPrinted ? Optional.of(PdfWriter.of(sheet.html(), view.asOf())) : sheet.pdf())
         .map(pdf -> new Attachment(FileName.of(horse) + ".pdf", "application/pdf", pdf::bytes))
         .orElseGet(
             () ->

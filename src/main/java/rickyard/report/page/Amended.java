@@ -25,7 +25,12 @@ final class Amended {
         view.amendments().stream().map(AmendmentRow::line).collect(Collectors.toSet());
     List<String> lines = new ArrayList<>();
     view.amendments().forEach(row -> lines.add(sentence(row, view)));
-    view.changes().stream().filter(c -> !told.contains(c)).map(Plain::line).forEach(lines::add);
+    LimitNames limits = new LimitNames(view);
+    view.changes().stream()
+        .filter(c -> !told.contains(c))
+        .map(limits::inWords)
+        .map(Plain::line)
+        .forEach(lines::add);
     return Listed.first(lines, line -> line, "summary.json");
   }
 
@@ -91,7 +96,7 @@ final class Amended {
       parts.add("not for " + Words.all("group", lot.notFor()));
     }
     if (!lot.undecided().isEmpty()) {
-      parts.add("undecided for " + Words.all("group", lot.undecided()));
+      parts.add("not cleared for " + Words.all("group", lot.undecided()));
     }
     return parts.isEmpty() ? "it clears for no group now" : "now " + String.join(", ", parts);
   }

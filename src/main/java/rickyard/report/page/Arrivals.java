@@ -18,6 +18,8 @@ public final class Arrivals {
   public record Entry(
       String file, boolean part, String about, String outcome, String reason, String layout) {}
 
+  private static final String NO_ANALYSIS = "no-analytes";
+
   private Arrivals() {}
 
   /** Every file but those known from an earlier morning, which are only counted. */
@@ -61,8 +63,18 @@ public final class Arrivals {
     return silent ? "" : Plain.sentence("Layout " + row.layout() + ": " + row.layoutNote());
   }
 
-  /** The files by outcome, in one sentence. */
-  static String sentence(Counts counts) {
+  /** The files by outcome, in one sentence; what is no report is not called unreadable. */
+  static String sentence(MorningView view) {
+    int foreign =
+        (int)
+            view.outcomes().stream()
+                .filter(row -> row.part().isBlank() && row.outcome().equals("refused"))
+                .filter(row -> row.reasonCode().equals(NO_ANALYSIS))
+                .count();
+    return sentence(view.counts(), Math.min(foreign, view.counts().refused()));
+  }
+
+  private static String sentence(Counts counts, int foreign) {
     if (counts.files() == 0) {
       return "Nothing arrived.";
     }
@@ -74,7 +86,8 @@ public final class Arrivals {
         counts.question() == 1 ? "waits for an answer" : "wait for an answer");
     add(parts, counts.duplicate(), "came twice");
     add(parts, counts.superseded(), "replaced by a newer revision");
-    add(parts, counts.refused(), "could not be read");
+    add(parts, counts.refused() - foreign, "could not be read");
+    add(parts, foreign, foreign == 1 ? "holds no analysis" : "hold no analysis");
     add(parts, counts.known(), "known from an earlier morning");
     return Shown.count(counts.files(), "file", "files")
         + " came: "

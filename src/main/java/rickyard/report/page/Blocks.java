@@ -25,6 +25,8 @@ public final class Blocks {
   /**
    * One limit of a lot or diet, as the page needs it.
    *
+   * @param low the least that it can be; null if unknown
+   * @param high the most that it can be; null if a part of it is unknown
    * @param subject of what: hay alone, whole diet, one bucket meal
    * @param before the verdict word of the last morning; empty where that is not shown
    * @param reason empty where that is shown elsewhere
@@ -36,6 +38,8 @@ public final class Blocks {
       double limit,
       String unit,
       @Nullable Double value,
+      @Nullable Double low,
+      @Nullable Double high,
       @Nullable Double u,
       @Nullable Double chance,
       String before,
@@ -43,7 +47,7 @@ public final class Blocks {
       String reason) {
 
     private String key() {
-      return subject + "\n" + quantity + "\n" + unit + "\n" + value + "\n" + u;
+      return subject + "\n" + quantity + "\n" + unit + "\n" + value + "\n" + high + "\n" + u;
     }
 
     private String words() {
@@ -51,7 +55,7 @@ public final class Blocks {
           + ", "
           + Words.of("subject", subject)
           + ": "
-          + Shown.withUncertainty(value, u)
+          + Shown.bounded(value, low, high, u)
           + (value == null ? "" : " " + Words.of("unit", unit));
     }
   }
@@ -98,6 +102,7 @@ public final class Blocks {
             of + ", " + heading,
             value,
             first.u(),
+            first.high() == null,
             Words.of("unit", first.unit()),
             marks);
     return new Block(heading, picture, lines(limits), reasons(limits));

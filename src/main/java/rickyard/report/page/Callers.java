@@ -113,7 +113,7 @@ public final class Callers {
     return (worst.subject().equals("bucket-meal") ? "A bucket meal: " : "The whole diet: ")
         + Words.of("quantity", worst.quantity())
         + " "
-        + Shown.figure(worst.verdict(), worst.value(), worst.high(), worst.u())
+        + Shown.figure(worst.verdict(), worst.value(), worst.low(), worst.high(), worst.u())
         + ", limit "
         + Shown.number(Double.valueOf(worst.limit()))
         + " "

@@ -1,10 +1,13 @@
 package rickyard.report.page;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.PortionLine;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Plain;
-import rickyard.report.text.Words;
 import rickyard.report.view.FollowUpRow;
 import rickyard.report.view.MorningView;
 
@@ -18,7 +21,7 @@ public final class Changes {
       String lot, String client, String horse, String delivered, String told, String what) {}
 
   /** Something due. */
-  public record Due(String due, boolean late, String kind, String about, String what, String why) {}
+  public record Due(String due, boolean late, String about, String what, String why) {}
 
   /** How the sentence begins that every horse has on a first morning. */
   private static final String NO_EARLIER = "no earlier morning on record";
@@ -52,8 +55,13 @@ public final class Changes {
   /** What changed for a horse; what is said once for all of them is left out. */
   static List<String> ofHorse(MorningView view, HorseAdvice horse) {
     return horse.changes().stream()
-        .filter(line -> !(view.firstMorning() && line.startsWith(NO_EARLIER)))
+        .filter(line -> !(view.firstMorning() && isAgainstTypical(line)))
         .toList();
+  }
+
+  /** On a first morning a verdict changed against typical values only, which tells nobody. */
+  private static boolean isAgainstTypical(String line) {
+    return line.startsWith(NO_EARLIER) || line.startsWith("verdict: ");
   }
 
   /** Why a horse stands where it does, without what is said once for all of them. */
@@ -64,7 +72,26 @@ public final class Changes {
         reason = line.startsWith(NO_EARLIER) ? reason.replace("; why: " + line, "") : reason;
       }
     }
-    return reason;
+    return alone(view, horse) + reason;
+  }
+
+  /** A reason that is one of hay alone names the hay: the diet beside it may read otherwise. */
+  private static String alone(MorningView view, HorseAdvice horse) {
+    DietSummary diet = horse.after();
+    if (diet == null || diet.limits().stream().anyMatch(line -> isIn(line.reason(), horse))) {
+      return "";
+    }
+    Set<String> fed = diet.portions().stream().map(PortionLine::item).collect(Collectors.toSet());
+    return view.lots().stream()
+        .filter(lot -> fed.contains(lot.lot()))
+        .filter(lot -> lot.verdicts().stream().anyMatch(row -> isIn(row.reason(), horse)))
+        .findFirst()
+        .map(lot -> Harmless.line(lot.lot()) + " alone: ")
+        .orElse("");
+  }
+
+  private static boolean isIn(String reason, HorseAdvice horse) {
+    return !reason.isBlank() && horse.reason().contains(reason);
   }
 
   /** The horses for which something changed, the most urgent first. */
@@ -77,7 +104,9 @@ public final class Changes {
             new OfHorse(
                 anchors.horse(horse.horse()),
                 Names.horse(view, horse.horse()),
-                ofHorse(view, horse).stream().map(Plain::line).toList()),
+                ofHorse(view, horse).stream()
+                    .map(line -> Names.advisers(view, Plain.line(line)))
+                    .toList()),
         "summary.json and, by its verdicts before and after, horses.csv");
   }
 
@@ -106,10 +135,9 @@ public final class Changes {
             new Due(
                 Harmless.line(row.due()),
                 !row.due().isBlank() && row.due().compareTo(today) < 0,
-                Words.of("followup", row.kind()),
-                Harmless.line(row.about()),
-                Plain.line(row.what()),
-                Plain.line(row.why())),
+                DueWords.about(view, row),
+                DueWords.what(view, row),
+                DueWords.why(view, row)),
         "follow-ups.csv");
   }
 }

@@ -1,10 +1,14 @@
 package rickyard.report.page;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
+import rickyard.core.advice.HorseAdvice;
+import rickyard.core.advice.PortionLine;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
+import rickyard.report.text.Plain;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.CoOpView;
@@ -26,8 +30,11 @@ public record CoOpPages(
     List<Shortage> shortages,
     Listed<Share> shares,
     String staying,
+    String outside,
     List<Retest> retests,
     List<String> notes) {
+
+  private static final int MOST_NAMED = 12;
 
   /** A group that lacks hay. */
   public record Shortage(String group, String tonnes, String runsOut, String horses, String why) {}
@@ -47,7 +54,8 @@ public record CoOpPages(
   public record Retest(
       String rank, String lot, String chance, String frees, String expected, String why) {}
 
-  static CoOpPages of(MorningView view, CoOpView coOp) {
+  /** What a page or paper shows of it. */
+  public static CoOpPages of(MorningView view, CoOpView coOp) {
     Mass mass = Mass.named(view.units());
     OwnProposals own = new OwnProposals(view, coOp);
     List<ShareRow> told = coOp.shares().stream().filter(CoOpPages::isTold).toList();
@@ -62,9 +70,11 @@ public record CoOpPages(
         staying == 0
             ? ""
             : Shown.count(staying, "horse stays", "horses stay")
-                + " on what it is fed and needs no cleared hay; see share.csv.",
+                + (staying == 1 ? " on what it is fed and needs" : " on what they are fed and need")
+                + " no cleared hay; see share.csv.",
+        outside(view, coOp),
         coOp.retests().stream().map(row -> retest(mass, row)).toList(),
-        coOp.notes().stream().map(Harmless::line).toList());
+        coOp.notes().stream().map(Plain::line).toList());
   }
 
   private static boolean isTold(ShareRow row) {
@@ -82,7 +92,7 @@ public record CoOpPages(
         Shown.number(Double.valueOf(row.shortKg() / 1000)),
         Harmless.line(row.runsOutOn()),
         String.join(", ", horses.toList()),
-        Harmless.line(row.why()));
+        Plain.line(row.why()));
   }
 
   private static Share share(MorningView view, Mass mass, ShareRow row, OwnProposals own) {
@@ -90,15 +100,54 @@ public record CoOpPages(
         Names.horse(view, row.horse()),
         Names.client(view, row.client()),
         row.lot().isEmpty() ? "nothing" : Harmless.line(row.lot()),
-        amount(mass, row.kgPerDay()),
-        Shown.number(row.days()),
+        amount(view, mass, row),
+        Shown.days(row.days()),
         row.verdict().isEmpty() ? "" : Words.of("verdict", row.verdict()),
-        Harmless.line(row.why()),
+        Plain.line(row.why()),
         own.of(row.horse()));
   }
 
-  private static String amount(Mass mass, @Nullable Double kg) {
-    return kg == null ? "" : mass.digits(kg);
+  /** Who stays is fed as today, whatever round amount the plan reckons with. */
+  private static String amount(MorningView view, Mass mass, ShareRow row) {
+    Double kg = row.kgPerDay();
+    if (kg == null) {
+      return "";
+    }
+    double fed = row.why().startsWith("stays") ? fed(view, row) : 0;
+    String planned = mass.digits(kg);
+    return fed <= 0 || mass.digits(fed).equals(planned)
+        ? planned
+        : mass.digits(fed) + " as now (the plan reckons with " + planned + ")";
+  }
+
+  private static double fed(MorningView view, ShareRow row) {
+    return view.horses().stream()
+        .filter(horse -> horse.horse().equals(row.horse()))
+        .map(HorseAdvice::after)
+        .flatMap(Stream::ofNullable)
+        .flatMap(diet -> diet.portions().stream())
+        .filter(portion -> portion.item().equals(row.lot()))
+        .mapToDouble(PortionLine::kg)
+        .sum();
+  }
+
+  /** The horses that the plan has no row for, by name: nobody is left out silently. */
+  private static String outside(MorningView view, CoOpView coOp) {
+    Set<String> planned = coOp.shares().stream().map(ShareRow::horse).collect(Collectors.toSet());
+    List<String> others =
+        view.horses().stream()
+            .map(HorseAdvice::horse)
+            .filter(horse -> !planned.contains(horse))
+            .map(horse -> Names.horse(view, horse))
+            .toList();
+    int more = others.size() - MOST_NAMED;
+    return others.isEmpty() || planned.isEmpty()
+        ? ""
+        : Shown.count(others.size(), "horse is", "horses are")
+            + " not in the plan, which has no hay on record to reckon with for them: "
+            + String.join(", ", others.subList(0, Math.min(MOST_NAMED, others.size())))
+            + (more > 0 ? " and " + more + " more" : "")
+            + ".";
   }
 
   private static Retest retest(Mass mass, RetestRow row) {
@@ -108,6 +157,6 @@ public record CoOpPages(
         Shown.chance(row.chance()),
         mass.digits(row.freesKg()),
         row.expectedKg() == null ? Shown.UNKNOWN : mass.digits(row.expectedKg()),
-        Harmless.line(row.why()));
+        Plain.line(row.why()));
   }
 }

@@ -16,6 +16,7 @@ import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
+import rickyard.report.view.LotRow;
 
 /** A horse's diet before and after: totals, limits, what it is made of, what it must supply. */
 public final class DietPages {
@@ -25,16 +26,21 @@ public final class DietPages {
   /** A total before and after. */
   public record Compared(String what, String before, String after) {}
 
-  /** An item of the diet. */
+  /** An item of the diet; {@code other} is the amount after, or else before, in the other unit. */
   public record Portion(
       String item,
       String anchor,
       String role,
       String before,
       String after,
+      String other,
       String dm,
       String nsc,
-      String share) {}
+      String share) {
+    Portion withNsc(String content) {
+      return new Portion(item, anchor, role, before, after, other, dm, content, share);
+    }
+  }
 
   /** A nutrient against its floor and ceiling. */
   public record Need(
@@ -126,6 +132,8 @@ public final class DietPages {
         line.limit(),
         line.unit(),
         isKnown(line) ? line.value() : null,
+        line.low(),
+        line.high(),
         isKnown(line) ? line.u() : null,
         line.pOver(),
         was,
@@ -139,7 +147,8 @@ public final class DietPages {
   }
 
   /** Items of both diets, those fed now first. */
-  static List<Portion> portions(HorseAdvice horse, Mass mass, Anchors anchors) {
+  static List<Portion> portions(
+      HorseAdvice horse, Map<String, LotRow> lots, Mass mass, Anchors anchors) {
     Map<String, PortionLine> before = byItem(horse.before());
     Map<String, PortionLine> after = byItem(horse.after());
     Set<String> keys = new LinkedHashSet<>(after.keySet());
@@ -147,9 +156,21 @@ public final class DietPages {
     double nsc = totalNsc(after);
     List<Portion> portions = new ArrayList<>();
     for (String key : keys) {
-      portions.add(portion(before.get(key), after.get(key), nsc, horse.vetFirst(), mass, anchors));
+      Portion portion =
+          portion(before.get(key), after.get(key), nsc, horse.vetFirst(), mass, anchors);
+      PortionLine was = before.get(key);
+      portions.add(
+          after.containsKey(key) || was == null ? portion : portion.withNsc(nsc(was, lots)));
     }
     return portions;
+  }
+
+  /** What is fed no longer is told by the lot's figure of today, if it has one. */
+  private static String nsc(PortionLine was, Map<String, LotRow> lots) {
+    LotRow lot = lots.get(was.item());
+    return lot == null || lot.nscWsc() == null
+        ? Shown.withUncertainty(was.nscPercent(), was.nscU())
+        : Shown.number(lot.nscWsc());
   }
 
   private static Map<String, PortionLine> byItem(@Nullable DietSummary diet) {
@@ -194,6 +215,7 @@ public final class DietPages {
         Harmless.line(any.role()).replace('-', ' '),
         amount(before, vetFirst, mass),
         amount(after, vetFirst, mass),
+        vetFirst ? "" : mass.other().words(any.kg()),
         after == null || vetFirst ? NOTHING : mass.digits(after.dmKg()),
         Shown.withUncertainty(any.nscPercent(), any.nscU()),
         shared && after != null && content != null
@@ -278,6 +300,15 @@ public final class DietPages {
     return Shown.number(most) + (passed && !alarms ? " (passed, no alarm)" : "");
   }
 
+  /** Not all that is fed has a value: what is known is the least. */
+  private static boolean isOpen(DietLine line) {
+    return line.status().equals("unknown");
+  }
+
+  private static String least(DietLine line) {
+    return isOpen(line) && line.supply() != null ? "at least " : "";
+  }
+
   private static Need need(DietLine line, @Nullable DietSummary before) {
     String was =
         before == null
@@ -292,12 +323,12 @@ public final class DietPages {
         Words.of("nutrient", line.nutrient()),
         Words.of("unit", line.unit()),
         was,
-        Shown.number(line.supply()),
+        least(line) + Shown.number(line.supply()),
         line.requirement() == null ? NOTHING : Shown.number(line.requirement()),
-        percent == null ? NOTHING : Shown.share(percent, 100),
+        percent == null ? NOTHING : least(line) + Shown.share(percent, 100),
         ceiling(line),
         Words.of("status", line.status()),
-        Words.of("origin", line.origin()),
+        isOpen(line) ? "" : Words.of("origin", line.origin()),
         NeedBar.of(line));
   }
 }

@@ -4,7 +4,11 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rickyard.core.advice.DietLine;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.HorseQuestion;
@@ -16,6 +20,7 @@ import rickyard.report.text.PlainNumber;
 import rickyard.report.text.Shown;
 import rickyard.report.text.Words;
 import rickyard.report.view.HorseFacts;
+import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 
 /** The horses, by how soon a person must hear of them; each with its diet before and after. */
@@ -156,7 +161,9 @@ public final class HorsePages {
         name,
         Names.client(view, horse.client()),
         verdict(horse),
-        standing(after),
+        Stream.of(standing(after), shortOf(horse))
+            .filter(part -> !part.isEmpty())
+            .collect(Collectors.joining(" · ")),
         facts(view.horseFacts().get(horse.horse()), mass, horse.vetFirst()),
         groups(horse),
         Plain.sentence(Changes.reason(view, horse)),
@@ -164,10 +171,12 @@ public final class HorsePages {
         horse.vetFirst(),
         horse.problems().stream().map(Plain::sentence).toList(),
         horse.questions().stream().map(HorsePages::question).toList(),
-        Changes.ofHorse(view, horse).stream().map(Plain::sentence).toList(),
+        Changes.ofHorse(view, horse).stream()
+            .map(line -> Names.advisers(view, Plain.sentence(line)))
+            .toList(),
         DietPages.compared(horse, mass),
         Blocks.drawn(DietPages.limits(horse, name, anchors), areMany(view) ? 1 : Integer.MAX_VALUE),
-        DietPages.portions(horse, mass, anchors),
+        DietPages.portions(horse, lots(view), mass, anchors),
         isCut ? List.of() : DietPages.needs(horse, areMany(view)),
         isCut
             ? "The nutrients of a horse that was told before stand in diets.csv."
@@ -182,6 +191,11 @@ public final class HorsePages {
         FindWords.horse(horse),
         view.papers().sheets().getOrDefault(horse.horse(), ""),
         view.papers().letters().getOrDefault(horse.client(), ""));
+  }
+
+  private static Map<String, LotRow> lots(MorningView view) {
+    return view.lots().stream()
+        .collect(Collectors.toMap(LotRow::lot, lot -> lot, (first, second) -> first));
   }
 
   private static String question(HorseQuestion open) {
@@ -211,7 +225,7 @@ public final class HorsePages {
     String value =
         Words.of("quantity", worst.quantity())
             + " "
-            + Shown.figure(worst.verdict(), worst.value(), worst.high(), worst.u())
+            + Shown.figure(worst.verdict(), worst.value(), worst.low(), worst.high(), worst.u())
             + ", limit "
             + Shown.number(Double.valueOf(worst.limit()))
             + " "
@@ -219,6 +233,25 @@ public final class HorsePages {
     return worst.pOver() == null
         ? value
         : value + ", chance of being over: " + Shown.chance(worst.pOver());
+  }
+
+  /** What the ration gives too little of, on the closed line: 'nothing to say' hides it else. */
+  private static String shortOf(HorseAdvice horse) {
+    DietSummary diet = horse.after();
+    String lacking =
+        diet == null || horse.vetFirst()
+            ? ""
+            : diet.lines().stream()
+                .filter(line -> line.status().equals("below"))
+                .map(HorsePages::shortOf)
+                .collect(Collectors.joining(", "));
+    return lacking.isEmpty() ? "" : "short of: " + lacking;
+  }
+
+  private static String shortOf(DietLine line) {
+    Double percent = line.percentOfRequirement();
+    String name = Words.find("figure", line.nutrient()).orElse(line.nutrient());
+    return percent == null ? name : name + " " + Shown.share(percent, 100);
   }
 
   private static String facts(@Nullable HorseFacts facts, Mass mass, boolean vetFirst) {

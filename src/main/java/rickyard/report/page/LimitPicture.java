@@ -12,13 +12,15 @@ import rickyard.report.text.Shown;
 
 /**
  * A value with its uncertainty on a scale, against the lines of its limits: the dot is the value,
- * the thick bar one standard uncertainty to each side, the thin bar two.
+ * the thick bar one standard uncertainty to each side, the thin bar two. A value that is only the
+ * least has an arrow that leaves the scale.
  */
 final class LimitPicture {
   private static final double WIDTH = 350;
   private static final double LEFT = 14;
   private static final double RIGHT = 330;
   private static final double ROW = 15;
+  private static final double HEAD = 12;
 
   /** Width that a letter of the labels is reckoned to take. */
   private static final double GLYPH = 6.6;
@@ -39,10 +41,17 @@ final class LimitPicture {
    * @param id unique on the page
    * @param title what is shown, with the value in words
    * @param u standard uncertainty; null if unknown
+   * @param isLeast whether it may be any amount more
    * @param unit in words
    */
   static String of(
-      String id, String title, double value, @Nullable Double u, String unit, List<Mark> marks) {
+      String id,
+      String title,
+      double value,
+      @Nullable Double u,
+      boolean isLeast,
+      String unit,
+      List<Mark> marks) {
     SortedMap<Double, String> lines = byLimit(marks);
     double spread = u == null || !Double.isFinite(u) ? 0 : u;
     double end = end(value + 2 * spread, lines);
@@ -63,9 +72,19 @@ final class LimitPicture {
     for (int i = 0; i < ordered.size(); i++) {
       label(svg, ordered.get(i), x(ordered.get(i).getKey(), end), 4 + ROW * i + 10);
     }
+    if (isLeast) {
+      arrow(svg, x(value, end), middle);
+    }
     svg.line("two", x(value - 2 * spread, end), middle, x(value + 2 * spread, end), middle);
     svg.line("one", x(value - spread, end), middle, x(value + spread, end), middle);
     return svg.dot("dot", x(value, end), middle, 5).close();
+  }
+
+  private static void arrow(Svg svg, double x, double middle) {
+    double tip = RIGHT + HEAD;
+    svg.line("two", x, middle, tip, middle);
+    svg.line("two", tip, middle, tip - HEAD, middle - HEAD / 2);
+    svg.line("two", tip, middle, tip - HEAD, middle + HEAD / 2);
   }
 
   private static SortedMap<Double, String> byLimit(List<Mark> marks) {

@@ -43,14 +43,32 @@ public final class LotFigures {
   }
 
   private static Figure figure(AnalysisRow row, boolean isChoice) {
-    String unit = row.unit() + " " + Words.of("basis", row.basis());
+    String unit = (row.unit().equals("1") ? "" : row.unit()) + " " + Words.of("basis", row.basis());
     return new Figure(
         Words.of("nutrient", row.analyte()),
-        Shown.withUncertainty(row.value(), row.u()) + " " + Harmless.line(unit),
-        Harmless.line(row.raw() + " " + row.rawUnit() + " " + row.rawBasis()),
+        value(row, isChoice) + " " + Harmless.line(unit),
+        Harmless.line(row.raw() + " " + printed(row.rawUnit()) + " " + basis(row.rawBasis())),
         row.from().isBlank() ? place(row) : Harmless.line(row.from()),
         Words.of("origin", row.origin()),
         Plain.line(row.state()) + choice(row, isChoice));
+  }
+
+  /** A figure that nothing is judged by has no uncertainty but that of its last digit. */
+  private static String value(AnalysisRow row, boolean isChoice) {
+    boolean judges = row.state().equals(IN_FORCE) && (!isChoice || row.used());
+    return Shown.bounded(
+        row.value(),
+        row.low(),
+        row.high() == null ? row.value() : row.high(),
+        judges ? row.u() : null);
+  }
+
+  private static String printed(String unit) {
+    return unit.equals("none") ? "" : unit;
+  }
+
+  private static String basis(String basis) {
+    return basis.isBlank() ? "" : Words.of("basis", basis);
   }
 
   private static String choice(AnalysisRow row, boolean isChoice) {

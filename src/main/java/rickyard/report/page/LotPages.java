@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rickyard.report.text.Harmless;
 import rickyard.report.text.Mass;
@@ -25,11 +27,15 @@ public final class LotPages {
   /** Why one limit reads as it does. */
   public record Reason(String limit, String reason, String weight) {}
 
+  /** The names of its groups alone, by which the page is filtered. */
+  public record Groups(String suits, String notFor, String undecided) {}
+
   /** One lot. */
   public record Entry(
       String anchor,
       String lot,
       String about,
+      Groups groups,
       String suits,
       String notFor,
       String undecided,
@@ -63,11 +69,21 @@ public final class LotPages {
   static List<LotRow> shown(MorningView view) {
     Set<String> chosen =
         view.lots().stream()
-            .sorted(Comparator.comparing((LotRow lot) -> lot.holder().isBlank()))
+            .sorted(
+                Comparator.comparing((LotRow lot) -> lot.holder().isBlank())
+                    .thenComparing(LotPages::isStraw))
             .limit(Listed.MOST)
             .map(LotRow::lot)
             .collect(Collectors.toSet());
-    return view.lots().stream().filter(lot -> chosen.contains(lot.lot())).toList();
+    return view.lots().stream()
+        .filter(lot -> chosen.contains(lot.lot()))
+        .sorted(Comparator.comparing(LotPages::isStraw))
+        .toList();
+  }
+
+  /** Straw is no only forage, whatever its sugar: it stands last. */
+  private static boolean isStraw(LotRow lot) {
+    return lot.material().equals("straw");
   }
 
   /** The lots beyond those shown that somebody holds or is fed: a line each. */
@@ -127,21 +143,38 @@ public final class LotPages {
     return new Entry(
         anchors.lot(lot.lot()),
         Harmless.line(lot.lot()),
-        about(view, lot, Mass.named(view.units())),
-        Words.all("group", lot.suits()),
+        about(view, lot, rows, Mass.named(view.units())),
+        new Groups(
+            Words.all("group", lot.suits()),
+            Words.all("group", lot.notFor()),
+            Words.all("group", lot.undecided())),
+        LotGroups.suits(lot),
         Words.all("group", lot.notFor()),
-        Words.all("group", lot.undecided()),
+        LotGroups.notCleared(lot),
         Plain.sentence(lot.reason()),
-        String.join("; ", lot.assumptions().stream().map(Plain::line).toList()),
+        lot.assumptions().stream()
+            .map(line -> Names.advisers(view, Plain.line(line)))
+            .collect(Collectors.joining("; ")),
         blocks(lot, true, anchors),
         lot.verdicts().stream().filter(LotPages::decides).map(LotPages::reason).toList(),
         Blocks.drawn(blocks(lot, false, anchors), areMany(view) ? 0 : Integer.MAX_VALUE),
         LotFigures.of(rows),
-        lot.notes().stream().map(Plain::line).toList(),
+        notes(lot),
         lot.accounts().stream().map(Plain::line).toList(),
         plain(lot.nscWsc()),
         plain(lot.stockKg()),
         find);
+  }
+
+  private static final String STRAW =
+      "Straw is no only forage: coarse, poor in protein and minerals, and a risk of impaction and"
+          + " gastric ulcers where it is much of what is eaten (common practice, no source); it"
+          + " stands last whatever its sugar.";
+
+  private static List<String> notes(LotRow lot) {
+    return Stream.concat(
+            isStraw(lot) ? Stream.of(STRAW) : Stream.of(), lot.notes().stream().map(Plain::line))
+        .toList();
   }
 
   /** For sorting: a number as programs read it, empty where there is none. */
@@ -149,7 +182,7 @@ public final class LotPages {
     return PlainNumber.find(number).map(BigDecimal::toPlainString).orElse("");
   }
 
-  private static String about(MorningView view, LotRow lot, Mass mass) {
+  private static String about(MorningView view, LotRow lot, List<AnalysisRow> rows, Mass mass) {
     List<String> parts = new ArrayList<>();
     parts.add(Harmless.line(lot.material()).replace('-', ' '));
     if (!lot.cutting().isBlank()) {
@@ -162,10 +195,27 @@ public final class LotPages {
     parts.add(stock == null ? "stock not recorded" : mass.words(stock) + " in store");
     parts.add(
         lot.sampledOn().isBlank()
-            ? "day of sampling unknown"
+            ? days(rows, AnalysisRow::sampledOn, "day of sampling not given", "tests sampled ")
             : "sampled " + Harmless.line(lot.sampledOn()));
-    parts.add(lot.lab().isBlank() ? "laboratory unknown" : "by " + Harmless.line(lot.lab()));
+    parts.add(
+        lot.lab().isBlank()
+            ? days(rows, AnalysisRow::lab, "laboratory not named", "by ")
+            : "by " + Harmless.line(lot.lab()));
     return String.join(" · ", parts);
+  }
+
+  /** Where no one test is in force, those of all its tests. */
+  private static String days(
+      List<AnalysisRow> rows, Function<AnalysisRow, String> what, String none, String some) {
+    String all =
+        rows.stream()
+            .map(what)
+            .map(Harmless::line)
+            .filter(text -> !text.isEmpty())
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining(" and "));
+    return all.isEmpty() ? none : some + all;
   }
 
   /** Limits that stop or ask for a change, and everything that is not plainly under its limit. */
@@ -176,10 +226,15 @@ public final class LotPages {
     return !unsaid && (weighty || over);
   }
 
-  private static List<Blocks.Block> blocks(LotRow lot, boolean deciding, Anchors anchors) {
+  /** What a reader sees first: starch and sugar, and whatever does not plainly clear. */
+  private static boolean isInFront(VerdictRow row) {
+    return decides(row) && (row.quantity().startsWith("nsc") || !row.verdict().equals("clears"));
+  }
+
+  private static List<Blocks.Block> blocks(LotRow lot, boolean inFront, Anchors anchors) {
     List<Blocks.Held> limits =
         lot.verdicts().stream()
-            .filter(row -> decides(row) == deciding)
+            .filter(row -> isInFront(row) == inFront)
             .map(LotPages::held)
             .toList();
     return Blocks.of(limits, Harmless.line(lot.lot()), anchors);
@@ -193,6 +248,8 @@ public final class LotPages {
         row.limit(),
         row.unit(),
         row.value(),
+        row.low(),
+        row.high(),
         row.u(),
         row.pOver(),
         "",
@@ -203,14 +260,8 @@ public final class LotPages {
   private static Reason reason(VerdictRow row) {
     String risk = row.risk() == null ? "none set" : Shown.chance(row.risk());
     return new Reason(
-        Words.of("quantity", row.quantity())
-            + ", "
-            + Words.of("group", row.group())
-            + ", limit "
-            + Shown.number(Double.valueOf(row.limit()))
-            + " "
-            + Words.of("unit", row.unit()),
-        Plain.sentence(row.reason()),
+        LimitNames.words(row),
+        Reasons.of(row),
         "accepted chance of being wrong "
             + risk
             + ", weight: "

@@ -83,7 +83,8 @@ public record OverTimePages(
     return new Line(
         Harmless.line(course.lot()),
         OverTimeWords.quantity(course.quantity()),
-        Words.of("course", course.course().code()),
+        Words.find("lotcourse", course.course().code())
+            .orElse(Words.of("course", course.course().code())),
         OverTimeWords.of(course),
         CoursePicture.of(course));
   }

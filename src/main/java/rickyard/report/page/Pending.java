@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.Priority;
 import rickyard.report.text.Harmless;
@@ -26,9 +27,15 @@ public final class Pending {
       String about,
       String where,
       String why,
-      List<String> choices,
+      List<Choice> choices,
       String proposed,
       String answerRow) {}
+
+  /** A choice as it is typed, and what it means; empty where it says that itself. */
+  public record Choice(String typed, String words) {}
+
+  /** Of a choice that names a report: what tells files of one name apart. */
+  private static final Pattern REPORT = Pattern.compile(".+ \\([0-9a-f]{6}\\)");
 
   /** Something that waits: where on the page, its name, why. */
   public record Waiting(String anchor, String name, String why) {}
@@ -46,16 +53,38 @@ public final class Pending {
     String answer = proposed.isEmpty() ? "ANSWER" : quoted(proposed);
     return new Question(
         id,
-        Plain.line(row.question()),
-        Harmless.line(row.about()),
+        words(row),
+        about(row),
         Harmless.line(row.part().isBlank() ? row.file() : row.file() + ", " + row.part()),
         Plain.sentence(row.why()),
         Arrays.stream(row.choices().split("\\|", -1))
             .map(Harmless::line)
             .filter(choice -> !choice.isEmpty())
+            .map(Pending::choice)
             .toList(),
         proposed,
         quoted(id) + "," + answer + ",YOUR NAME," + day + ",");
+  }
+
+  /** Codes of analytes stand only in questions about figures; a lot may be called K. */
+  private static String words(QuestionRow row) {
+    return isOfLots(row) ? Plain.line(row.question()) : Plain.figures(row.question());
+  }
+
+  private static String about(QuestionRow row) {
+    return isOfLots(row) ? Harmless.line(row.about()) : Plain.figures(row.about());
+  }
+
+  private static boolean isOfLots(QuestionRow row) {
+    return row.kind().startsWith("lot") || row.kind().contains("test") || row.file().isBlank();
+  }
+
+  private static Choice choice(String typed) {
+    String words =
+        REPORT.matcher(typed).matches()
+            ? "this test counts; the brackets tell files of one name apart"
+            : Words.find("choice", typed).orElse("");
+    return new Choice(typed, words);
   }
 
   private static String quoted(String field) {
@@ -99,7 +128,7 @@ public final class Pending {
     Map<String, Set<String>> held = new LinkedHashMap<>();
     for (VerdictRow row : lot.verdicts()) {
       if (undecided(row)) {
-        held.computeIfAbsent(Plain.sentence(row.reason()), r -> new LinkedHashSet<>())
+        held.computeIfAbsent(Reasons.of(row), r -> new LinkedHashSet<>())
             .add(Words.of("quantity", row.quantity()) + " for " + Words.of("group", row.group()));
       }
     }

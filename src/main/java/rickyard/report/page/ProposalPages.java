@@ -27,13 +27,17 @@ public final class ProposalPages {
 
   private static final String NOTHING = "–";
 
-  /** An item now and then. */
+  /** To a reader of amounts 'weighed' is done on a scale. */
+  private static final String NOT_WEIGHED = "Not weighed: ";
+
+  /** An item now and then; {@code other} is what it is then in the other unit. */
   public record Item(
       String item,
       String anchor,
       String role,
       String now,
       String then,
+      String other,
       String units,
       String cost,
       String days) {}
@@ -84,7 +88,7 @@ public final class ProposalPages {
     return new Entry(
         heading(proposal),
         enough(proposal),
-        Plain.sentence(proposal.why()),
+        Plain.sentence(proposal.why()).replace(NOT_WEIGHED, "Not reckoned with: "),
         after(proposal.diet()),
         cost(proposal),
         proposal.items().stream().map(item -> item(item, mass, anchors)).toList(),
@@ -143,7 +147,7 @@ public final class ProposalPages {
     String whole = without.isEmpty() ? "The whole ration costs " : "What has a price costs ";
     return whole
         + Shown.twoDecimals(Double.valueOf(sum))
-        + " a day at the register’s prices"
+        + " a day at the registers’ prices, in their currency"
         + (without.isEmpty() ? "." : "; without " + without + ".");
   }
 
@@ -159,9 +163,10 @@ public final class ProposalPages {
         Harmless.line(item.role()).replace('-', ' '),
         mass.digits(item.nowKg()),
         mass.digits(item.thenKg()),
+        item.thenKg() > 0 ? mass.other().words(item.thenKg()) : "",
         item.unitsPerMonth() == null ? NOTHING : Shown.number(item.unitsPerMonth()),
         item.costPerDay() == null ? NOTHING : Shown.twoDecimals(item.costPerDay()),
-        item.daysOfStock() == null ? NOTHING : Shown.number(item.daysOfStock()));
+        item.daysOfStock() == null ? NOTHING : Shown.days(item.daysOfStock()));
   }
 
   static String name(ProposalItem item) {

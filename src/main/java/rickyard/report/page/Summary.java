@@ -18,15 +18,18 @@ public record Summary(
     String day,
     String isoDay,
     String unit,
+    String otherUnit,
     boolean firstMorning,
     List<String> headline,
     List<String> contradictions,
     List<String> cautions,
     List<String> problems,
     List<String> warnings,
+    List<CallList.Line> callList,
     List<Callers.Call> callsNow,
     List<Callers.Call> callsToday,
     Listed<Pending.Question> questions,
+    List<String> laboratory,
     List<Pending.Waiting> horsesWaiting,
     Listed<Pending.Waiting> lotsWaiting,
     String comparison,
@@ -48,6 +51,7 @@ public record Summary(
     int known,
     int parts,
     String rule,
+    List<LimitsUsed.Line> limits,
     List<TableLine> tables) {
 
   private static final DateTimeFormatter DAY =
@@ -67,15 +71,18 @@ public record Summary(
         DAY.format(view.asOf()),
         view.asOf().toString(),
         Mass.named(view.units()).unit(),
+        Mass.named(view.units()).other().unit(),
         view.firstMorning(),
         headline(view),
         Arrivals.contradictions(view),
         cautions,
         lines(view.problems()),
         lines(view.warnings()),
+        CallList.of(view, anchors),
         Callers.of(view, anchors, Priority.CALL_NOW),
         Callers.of(view, anchors, Priority.CALL_TODAY),
         Pending.questions(view),
+        LaboratoryAsks.of(view),
         Pending.horses(view, anchors),
         Pending.lots(view, anchors),
         Changes.comparison(view),
@@ -99,10 +106,11 @@ public record Summary(
         Season.of(view),
         OverTimePages.of(view),
         Arrivals.of(view),
-        Arrivals.sentence(view.counts()),
+        Arrivals.sentence(view),
         view.counts().known(),
         view.counts().parts(),
         Harmless.line(view.decisionRule()),
+        LimitsUsed.of(view),
         view.tables().stream().map(Summary::table).toList());
   }
 
@@ -121,7 +129,7 @@ public record Summary(
 
   private static List<String> headline(MorningView view) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(Arrivals.sentence(view.counts()));
+    sentences.add(Arrivals.sentence(view));
     if (view.counts().samples() > 0) {
       sentences.add(
           "They hold "

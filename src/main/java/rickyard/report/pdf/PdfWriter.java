@@ -32,6 +32,12 @@ public final class PdfWriter {
   private static final byte[] REGULAR = font("DejaVuSans.ttf");
   private static final byte[] BOLD = font("DejaVuSans-Bold.ttf");
   private static final String FAMILY = "DejaVu Sans";
+
+  /** Where the directory of a font begins, and the length of an entry. */
+  private static final int TABLES = 12;
+
+  private static final int TABLE = 16;
+
   private static final int BOLD_WEIGHT = 700;
   private static final int REGULAR_WEIGHT = 400;
 
@@ -96,12 +102,27 @@ public final class PdfWriter {
     }
   }
 
+  /**
+   * The font without its table of substitutions: a ligature in an id would be copied out of the
+   * paper as one character, and found by no search.
+   */
+  private static byte[] withoutLigatures(byte[] font) {
+    int tables = ByteBuffer.wrap(font).getShort(Short.BYTES * 2);
+    for (int i = 0; i < tables; i++) {
+      int at = TABLES + i * TABLE;
+      if (new String(font, at, Integer.BYTES, StandardCharsets.US_ASCII).equals("GSUB")) {
+        font[at] = '-';
+      }
+    }
+    return font;
+  }
+
   private static byte[] font(String name) {
     try (InputStream in = PdfWriter.class.getResourceAsStream("/rickyard/report/fonts/" + name)) {
       if (in == null) {
         throw new IllegalStateException(name + " is missing");
       }
-      return in.readAllBytes();
+      return withoutLigatures(in.readAllBytes());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -2,8 +2,10 @@ package rickyard.report.pdf;
 
 import java.util.List;
 import java.util.Map;
+import rickyard.report.page.CoOpPages;
 import rickyard.report.page.Summary;
 import rickyard.report.template.Templates;
+import rickyard.report.view.CoOpView;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.PaperFacts;
 
@@ -13,13 +15,19 @@ public final class SummaryPdf {
 
   /** Its bytes. */
   public static byte[] bytes(
-      MorningView view, List<String> cautions, PaperFacts facts, Templates templates) {
+      MorningView view,
+      CoOpView coOp,
+      List<String> cautions,
+      PaperFacts facts,
+      Templates templates) {
     String html =
         templates.fill(
             "print/summary.html",
             Map.of(
                 "s",
                 Summary.of(view, cautions),
+                "coop",
+                CoOpPages.of(view, coOp),
                 "style",
                 templates.text("print/print.css"),
                 "paper",

@@ -11,6 +11,7 @@ import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.LimitLine;
 import rickyard.core.advice.PortionLine;
 import rickyard.core.advice.ProposalItem;
+import rickyard.report.text.Shown;
 import rickyard.report.view.AnalysisRow;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
@@ -86,7 +87,11 @@ final class Findings {
     Optional<AnalysisRow> plain =
         row.isPresent() ? Optional.empty() : contents.find(lot.lot(), quantity);
     if (plain.isPresent()) {
-      String value = voice.value(plain.get().value(), plain.get().u(), PERCENT);
+      AnalysisRow figure = plain.get();
+      String value =
+          Shown.isCensored(figure.value(), figure.low(), figure.high())
+              ? voice.say("value.up-to", "value", voice.value(figure.high(), null, PERCENT))
+              : voice.value(figure.value(), figure.u(), PERCENT);
       return sentence(key, item, quantity, voice.day(lot.sampledOn()), value);
     }
     if (row.isEmpty()) {
@@ -142,6 +147,10 @@ final class Findings {
   private static final double CENSORED = 1.99;
 
   private String bounded(VerdictRow row, String value) {
+    boolean isUnder = Shown.isCensored(row.value(), row.low(), row.high());
+    if (isUnder) {
+      return voice.say("value.up-to", "value", voice.value(row.high(), null, row.unit()));
+    }
     return row.high() == null ? voice.say("value.at-least", "value", value) : value;
   }
 
@@ -238,6 +247,12 @@ final class Findings {
         .orElse("");
   }
 
+  private String under(LimitLine line, String number) {
+    return Shown.isCensored(line.value(), line.low(), line.high())
+        ? voice.say("value.up-to", "value", voice.value(line.high(), null, line.unit()))
+        : number;
+  }
+
   private String meaning(LimitLine line, String subject) {
     String number = figure(line.value(), line.low(), line.high(), line.u(), line.unit());
     boolean isBound = line.high() == null;
@@ -250,7 +265,7 @@ final class Findings {
             "subject",
             voice.texts().word("subject", subject),
             "value",
-            isBound ? voice.say("value.at-least", "value", number) : number,
+            isBound ? voice.say("value.at-least", "value", number) : under(line, number),
             "quantity",
             voice.texts().word("quantity", line.quantity()),
             "group",

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import rickyard.core.advice.DietLine;
 import rickyard.core.advice.DietSummary;
 import rickyard.core.advice.HorseAdvice;
 import rickyard.core.advice.LimitLine;
 import rickyard.core.advice.PortionLine;
 import rickyard.report.text.Cut;
+import rickyard.report.text.Shown;
 
 /** What is not known of a horse's diet, and what its client can be asked. */
 final class Gaps {
@@ -65,6 +68,26 @@ final class Gaps {
           .forEach(key -> unknown.add(voice.say(key)));
     }
     return new ArrayList<>(unknown);
+  }
+
+  /** What the ration gives less of than is needed, by its best values; empty where nothing. */
+  static String shortfalls(HorseAdvice horse, Voice voice) {
+    DietSummary after = horse.after();
+    String lacking =
+        after == null
+            ? ""
+            : after.lines().stream()
+                .filter(line -> line.status().equals("below") && line.supply() != null)
+                .filter(line -> voice.texts().find("nutrient." + line.nutrient()).isPresent())
+                .map(line -> shortfall(line, voice))
+                .collect(Collectors.joining(", "));
+    return lacking.isEmpty() ? "" : voice.say("letter.short", "nutrients", lacking);
+  }
+
+  private static String shortfall(DietLine line, Voice voice) {
+    Double percent = line.percentOfRequirement();
+    String name = voice.texts().word("nutrient", line.nutrient());
+    return percent == null ? name : name + " " + Shown.share(percent, 100);
   }
 
   /** What only the client can say. */

@@ -13,6 +13,7 @@ import rickyard.core.advice.Proposal;
 import rickyard.report.text.Cut;
 import rickyard.report.text.Languages;
 import rickyard.report.text.Phrases;
+import rickyard.report.view.HorseFacts;
 import rickyard.report.view.LotRow;
 import rickyard.report.view.MorningView;
 import rickyard.report.view.PaperFacts;
@@ -86,7 +87,7 @@ public final class HorsePapers {
             course == Course.VET_FIRST ? List.of() : Gaps.unknown(horse, voice),
             Gaps.asks(horse, voice),
             more(horse, course, voice),
-            watch(horse, course, steps.isEmpty() ? given : List.of(), voice),
+            watch(horse, course, steps.isEmpty() ? given : List.of(), voice, conditions(horse)),
             vet(horse, course, voice),
             voice.ring(),
             voice.say("sheet.foot", "day", voice.texts().day(view.asOf())),
@@ -254,11 +255,16 @@ public final class HorsePapers {
       boolean isDisputed = new Findings(horse, lots, contents, voice).isDisputed();
       more.add(voice.say(isDisputed ? "letter.retest-again" : "letter.retest"));
     }
+    String shortfalls =
+        course == Course.KEEP || course == Course.BORDERLINE ? Gaps.shortfalls(horse, voice) : "";
+    if (!shortfalls.isEmpty()) {
+      more.add(shortfalls);
+    }
     return more;
   }
 
   private static List<String> watch(
-      HorseAdvice horse, Course course, List<Given> given, Voice voice) {
+      HorseAdvice horse, Course course, List<Given> given, Voice voice, String conditions) {
     Set<String> watch = new LinkedHashSet<>();
     given.stream()
         .filter(Given::isStopped)
@@ -269,11 +275,19 @@ public final class HorsePapers {
         watch.add(voice.say(key));
       }
     }
+    if (conditions.contains("dental")) {
+      watch.add(voice.say("watch.dental"));
+    }
     if (course == Course.CHANGE) {
       watch.add(voice.say("watch.change"));
     }
     watch.add(voice.say("watch.all"));
     return new ArrayList<>(watch);
+  }
+
+  private String conditions(HorseAdvice horse) {
+    HorseFacts facts = view.horseFacts().get(horse.horse());
+    return facts == null ? "" : facts.conditions();
   }
 
   private static List<String> groups(HorseAdvice horse) {

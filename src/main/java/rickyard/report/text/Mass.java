@@ -42,6 +42,11 @@ public enum Mass {
     return digits(kg) + " " + unit();
   }
 
+  /** The other unit, for a reader whose scale shows that. */
+  public Mass other() {
+    return this == KG ? LB : KG;
+  }
+
   private static String trimmed(BigDecimal number) {
     BigDecimal stripped = number.stripTrailingZeros();
     return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();

@@ -14,6 +14,10 @@ public final class Shown {
   private static final String NOT_KNOWN = "not known";
 
   private static final int HUNDRED = 100;
+  private static final int YEAR = 365;
+
+  /** A censored figure stands for its interval from nothing to what it is under: by its half. */
+  private static final double CENSORED = 1.99;
 
   private Shown() {}
 
@@ -44,15 +48,54 @@ public final class Shown {
    * known part makes; one with a part that nobody knows is the least that it can be.
    *
    * @param verdict of the limit
+   * @param low the least that it can be; null if unknown
    * @param high the most that it can be; null if nobody knows
    */
   public static String figure(
-      String verdict, @Nullable Double value, @Nullable Double high, @Nullable Double u) {
+      String verdict,
+      @Nullable Double value,
+      @Nullable Double low,
+      @Nullable Double high,
+      @Nullable Double u) {
     boolean open = verdict.equals("cannot-judge");
-    if (value == null || (open && high == null)) {
-      return NOT_KNOWN;
+    return value == null || (open && high == null) ? NOT_KNOWN : bounded(value, low, high, u);
+  }
+
+  /**
+   * A figure with what bounds it: one of which only the most is known, as in a report's {@code
+   * <50}, is under that; one with a part that nobody knows is the least that it can be.
+   *
+   * @param low the least that it can be; null if unknown
+   * @param high the most that it can be; null if nobody knows
+   */
+  public static String bounded(
+      @Nullable Double value, @Nullable Double low, @Nullable Double high, @Nullable Double u) {
+    if (value == null) {
+      return UNKNOWN;
     }
-    return (high == null ? "at least " : "") + withUncertainty(value, u);
+    if (high == null) {
+      return "at least " + withUncertainty(value, u);
+    }
+    return isCensored(value, low, high) ? "under " + number(high) : withUncertainty(value, u);
+  }
+
+  /** Whether of a figure only the most is known: it stands for all from nothing to that. */
+  public static boolean isCensored(
+      @Nullable Double value, @Nullable Double low, @Nullable Double high) {
+    return value != null
+        && low != null
+        && high != null
+        && low == 0
+        && value > 0
+        && high >= CENSORED * value;
+  }
+
+  /** Days that hay lasts: whole ones, and of very many only that. */
+  public static String days(@Nullable Double days) {
+    if (days == null || !Double.isFinite(days)) {
+      return UNKNOWN;
+    }
+    return days > YEAR ? "over a year" : Long.toString((long) Math.floor(days));
   }
 
   /** A chance in per cent: one decimal below 10 %, whole above; never 0 % and never 100 %. */

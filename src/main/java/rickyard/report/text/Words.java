@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.stream.Collectors;
 
@@ -26,6 +27,12 @@ public final class Words {
   public static String of(String kind, String code) {
     String known = WORDS.getProperty(kind + "." + code.replace(' ', '_'));
     return known == null ? Harmless.line(code) : known.strip();
+  }
+
+  /** The words for a code; empty where there are none. */
+  public static Optional<String> find(String kind, String code) {
+    return Optional.ofNullable(WORDS.getProperty(kind + "." + code.replace(' ', '_')))
+        .map(String::strip);
   }
 
   /** The same for several, separated by commas. */

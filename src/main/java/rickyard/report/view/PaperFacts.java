@@ -15,18 +15,31 @@ import java.util.TreeMap;
  *     and lot; an empty text where no day is planned
  * @param templates the office's own templates and texts, by name
  * @param size of the paper
+ * @param advisers the mail address of each adviser that has one, by key
  */
 public record PaperFacts(
     SortedMap<String, String> languages,
     SortedMap<String, SortedMap<String, Serving>> servings,
     SortedMap<String, SortedMap<String, String>> unopened,
     SortedMap<String, String> templates,
-    PaperSize size) {
+    PaperSize size,
+    SortedMap<String, String> advisers) {
   public PaperFacts {
+    advisers = sorted(advisers);
     unopened = sorted(unopened);
     languages = sorted(languages);
     servings = sorted(servings);
     templates = sorted(templates);
+  }
+
+  /** The same where no adviser has an address. */
+  public PaperFacts(
+      SortedMap<String, String> languages,
+      SortedMap<String, SortedMap<String, Serving>> servings,
+      SortedMap<String, SortedMap<String, String>> unopened,
+      SortedMap<String, String> templates,
+      PaperSize size) {
+    this(languages, servings, unopened, templates, size, new TreeMap<>());
   }
 
   /** Nothing known, nothing changed, A4. */

@@ -34,7 +34,7 @@
       return [].concat(
         parts(d.suits).map(function (g) { return "Lots that clear for " + g; }),
         parts(d.not).map(function (g) { return "Lots not for " + g; }),
-        parts(d.open).map(function (g) { return "Lots undecided for " + g; }));
+        parts(d.not).concat(parts(d.open)).map(function (g) { return "Lots not cleared for " + g; }));
     }
     return d.entry === "call" && d.adviser ? ["Calls of " + d.adviser] : [];
   });
@@ -56,38 +56,33 @@
   }
   function isShown(entry) { return !entry.classList.contains("away"); }
 
-  /* A section without a hit keeps its heading and says why; a part without one is hidden. */
+  /* A section without a hit is hidden, and one line at the head names those; so is a part. */
+  var note = byId("search-note");
   var sections = list("main > section").map(function (section) {
-    var note = document.createElement("p");
-    note.className = "small soft search-note";
-    note.hidden = true;
     var heading = section.querySelector("h2");
-    heading.parentNode.insertBefore(note, heading.nextSibling);
     var groups = [];
-    var searched = false;
     Array.prototype.slice.call(section.children).forEach(function (child) {
-      if (child === heading || child === note) { return; }
+      if (child === heading) { return; }
       if (child.tagName === "H3" || groups.length === 0) {
         groups.push({ headed: child.tagName === "H3", parts: [] });
       }
       var own = entriesIn(child);
-      searched = searched || own.length > 0;
       groups[groups.length - 1].parts.push({
         element: child, entries: own, always: child.classList.contains("told-rows")
       });
     });
-    note.textContent = searched ? "Nothing here: hidden by the search."
-      : "Not searched: hidden by the search.";
-    return { note: note, groups: groups };
+    return { element: section, name: heading.textContent, groups: groups };
   });
   function thin(quiet) {
+    var hidden = [];
     sections.forEach(function (section) {
       var any = quiet;
       section.groups.forEach(function (group) {
         group.left = quiet || group.parts.some(function (p) { return p.entries.some(isShown); });
         any = any || group.left;
       });
-      section.note.hidden = any;
+      set(section.element, "left-out", !any);
+      if (!any) { hidden.push(section.name); }
       section.groups.forEach(function (group) {
         group.parts.forEach(function (p) {
           var keep = any && (group.left || !group.headed || p.always);
@@ -96,6 +91,7 @@
         });
       });
     });
+    note.textContent = hidden.length === 0 ? "" : "Hidden by the search: " + hidden.join("; ") + ".";
   }
 
   var hits = [];
@@ -210,9 +206,11 @@
   });
 
   /* Tables: a heading sorts its column, again the other way round. */
-  list("table").forEach(function (table) {
+  function sortable(table) {
     var body = table.tBodies[0];
-    if (!body || body.rows.length < 4) { return; }
+    if (!body || body.rows.length < 4 || table.dataset.sortable) { return; }
+    if (table.classList.contains("call-list")) { return; /* stands in the order of urgency */ }
+    table.dataset.sortable = "yes";
     list("thead th", table).forEach(function (head, column) {
       if (head.querySelector(".soft") || head.textContent === "Picture") { return; }
       var button = document.createElement("button");
@@ -237,7 +235,18 @@
         order.forEach(function (i) { body.appendChild(rows[i]); });
       });
     });
+  }
+  /* What is shut gets its buttons when it is opened: a large office has thousands of tables. */
+  list("table").forEach(function (table) {
+    if (!table.closest("details:not([open])")) { sortable(table); }
   });
+  document.addEventListener("toggle", function (event) {
+    if (event.target.open) {
+      list("table", event.target).forEach(function (table) {
+        if (!table.closest("details:not([open])")) { sortable(table); }
+      });
+    }
+  }, true);
 
   /* Open and close. */
   function openAll(which, open) {

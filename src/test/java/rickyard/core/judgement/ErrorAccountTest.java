@@ -40,7 +40,7 @@ class ErrorAccountTest {
     assertEquals(
         List.of(
             "NSC (ESC + starch): ± 0.81 (k = 1) from laboratory 0.67 (wet chemistry, grass,"
-                + " from memory), sampling 0.46 (2.06 between cores, assumed, 20 cores by the"
+                + " from memory), sampling 0.46 (2.06 between cores, assumed, 20 cores by"
                 + " lots.csv), rounding and conversion 0; if the errors of its parts went together"
                 + " by r = 0.5, ± 0.95 and no verdict changes"),
         account(hay, Limits.of("nsc_esc", Bound.MAX, 10, "% DM", FIVE)));
@@ -53,8 +53,8 @@ class ErrorAccountTest {
 
     assertEquals(
         List.of(
-            "moisture: ± 0.7 (k = 1) from laboratory 0.7 (method not said: counts as NIR, grass,"
-                + " from memory), no sampling part known, rounding and conversion 0",
+            "moisture: ± 0.7 (k = 1) from laboratory 0.7 (dry matter: as of NIR, whatever the method,"
+                + " grass, from memory), no sampling part known, rounding and conversion 0",
             "nitrate-nitrogen: ± 480 (k = 1) from laboratory 480 (wet chemistry, grass, from"
                 + " memory), no sampling part known, rounding and conversion 0"),
         account(hay, limit("no3_n", "a", 1000, "mg/kg DM"), limit("moisture", "b", 15, "% AF")));
@@ -118,7 +118,7 @@ class ErrorAccountTest {
     String line =
         account(Hay.of().cores(1).dm("WSC", 8).dm("STARCH", 1), Limits.nsc(10, FIVE)).get(0);
 
-    assertTrue(line.contains("(2.06 between cores, from memory, 1 core by the lots.csv)"), line);
+    assertTrue(line.contains("(2.06 between cores, from memory, 1 core by lots.csv)"), line);
   }
 
   @Test

@@ -62,4 +62,17 @@ class LotFiguresTest {
       assertFalse(figure.state().contains("judged by"), figure.state());
     }
   }
+
+  @Test
+  void onlyAFigureThatJudgesHasAnUncertainty() {
+    List<LotFigures.Figure> figures =
+        LotFigures.of(
+            List.of(
+                row(7.9, "reported", "superseded", false),
+                row(13.1, "reported", "in-force", false),
+                row(13, "derived", "in-force", true)));
+    assertEquals("7.9 % of dry matter", figures.get(0).value());
+    assertEquals("13.1 % of dry matter", figures.get(1).value());
+    assertEquals("13 ± 0.1 % of dry matter", figures.get(2).value());
+  }
 }

@@ -53,11 +53,11 @@ class PicturesTest {
 
   @Test
   void anUnknownOrEndlessUncertaintyDrawsTheDotAlone() {
-    assertFalse(LimitPicture.of("p1", "t", 5, null, "%", List.of()).contains("NaN"));
-    String endless = LimitPicture.of("p1", "t", 5, Double.POSITIVE_INFINITY, "%", List.of());
+    assertFalse(LimitPicture.of("p1", "t", 5, null, false, "%", List.of()).contains("NaN"));
+    String endless = LimitPicture.of("p1", "t", 5, Double.POSITIVE_INFINITY, false, "%", List.of());
     assertFalse(endless.contains("NaN"));
     assertTrue(endless.contains("circle"));
-    assertTrue(LimitPicture.of("p1", "t", 0, 0.0, "%", List.of()).contains("circle"));
+    assertTrue(LimitPicture.of("p1", "t", 0, 0.0, false, "%", List.of()).contains("circle"));
   }
 
   @Test
@@ -77,6 +77,16 @@ class PicturesTest {
     return new DietLine("SE", "mg", supply, null, null, floor, ceiling, "meets", "reported");
   }
 
+  @Test
+  void aValueThatIsOnlyTheLeastHasAnArrowThatLeavesTheScale() {
+    List<LimitPicture.Mark> marks = List.of(new LimitPicture.Mark(10, "ID"));
+    String known = LimitPicture.of("p1", "t", 7, 0.5, false, "%", marks);
+    String least = LimitPicture.of("p1", "t", 7, 0.5, true, "%", marks);
+    assertTrue(least.length() > known.length());
+    assertTrue(least.contains("H342"), least);
+    assertFalse(known.contains("H342"), known);
+  }
+
   private static Document picture(double value, double u, double limit) {
     return Jsoup.parse(
         LimitPicture.of(
@@ -84,6 +94,7 @@ class PicturesTest {
             "WSC + starch of L1: 8.36 ± 1",
             value,
             u,
+            false,
             "% of dry matter",
             List.of(new LimitPicture.Mark(limit, "ID"))));
   }

@@ -30,6 +30,14 @@ class PlainTest {
   }
 
   @Test
+  void whatADietFallsShortOfIsSaidInWords() {
+    assertEquals(
+        "It falls short of iodine, sulphur, which today's does not.",
+        Plain.sentence("It falls short of I, S, which today's does not."));
+    assertEquals("I fed K to P; S stays.", Plain.sentence("I fed K to P; S stays"));
+  }
+
+  @Test
   void whatOnlyLooksLikeACodeStays() {
     for (String text : List.of("NSC_WSC_2", "the-lot-near-by", "lot-near-3.pdf", "clears")) {
       assertEquals(text, Plain.line(text));

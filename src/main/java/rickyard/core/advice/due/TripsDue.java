@@ -31,7 +31,7 @@ final class TripsDue {
             due,
             FollowUpKind.TRIP,
             horse.horse(),
-            trip.lines().isEmpty() ? "decide what it is fed away" : "follow the plan of trips.csv",
+            trip.lines().isEmpty() ? "decide what it is fed away" : "follow the plan for it",
             "away from "
                 + trip.from()
                 + " to "
