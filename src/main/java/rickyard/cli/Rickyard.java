@@ -30,6 +30,7 @@ import rickyard.tables.UnusableTablesException;
       AboutCommand.class,
       SettleCommand.class,
       RebuildCommand.class,
+      WorkerCommand.class,
       CompletionCommand.class
     },
     footer = {
