@@ -33,7 +33,8 @@ import rickyard.report.view.PaperSize;
       "  rickyard morning my-office --as-of 2026-03-16 --units lb --out today",
       "  rickyard morning my-office --send",
       "  rickyard morning my-office --ledger jdbc:postgresql://db.example:5432/hay",
-      "  rickyard morning my-office --ledger jdbc:postgresql://db.example:5432/hay --workers remote",
+      "  rickyard morning my-office --workers remote \\",
+      "      --ledger jdbc:postgresql://db.example:5432/hay",
       "",
       "The same command after a crash goes on where it stopped; run again with nothing new it says",
       "so and changes nothing."

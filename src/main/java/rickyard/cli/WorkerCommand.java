@@ -27,13 +27,14 @@ import rickyard.morning.Worker;
       "",
       "Examples:",
       "  rickyard worker my-office --ledger jdbc:postgresql://db.example:5432/hay",
-      "  rickyard worker --ledger jdbc:postgresql://db.example:5432/hay --config copy/config",
       "  rickyard worker --ledger jdbc:postgresql://db.example:5432/hay --workers 4",
+      "  rickyard worker --ledger jdbc:postgresql://db.example:5432/hay --config copy",
       "",
-      "It needs no folder of the office: documents come through the server. OFFICE says which one is",
-      "meant where a database holds several, and where its changes to the built-in tables are. It",
-      "runs until it is ended, at any moment: what it had in hand is read by another. It reads only",
-      "for runs of the same program with the same tables."
+      "It needs no folder of the office: documents come through the server. OFFICE says",
+      "which one is meant where a database holds several, and where its changes to the",
+      "built-in tables are. It stays until it is ended, at any moment: what it had in",
+      "hand is read by another. It reads only for runs of the same program with the same",
+      "tables."
     })
 final class WorkerCommand implements Callable<Integer> {
   private static final int MOST = 64;

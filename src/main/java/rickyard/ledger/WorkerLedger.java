@@ -54,9 +54,12 @@ public final class WorkerLedger implements AutoCloseable {
    */
   public static Optional<WorkerLedger> find(
       DatabaseAddress address, Optional<Path> folder, int parts) {
-    return new WorkerSchemas(address, folder.flatMap(OfficeId::find))
-        .find()
-        .map(schema -> open(address, schema, parts));
+    Optional<String> office = folder.flatMap(OfficeId::find);
+    if (folder.isPresent() && office.isEmpty() && address.schema().isEmpty()) {
+      // The office has no name on servers yet; whichever is there is another.
+      return Optional.empty();
+    }
+    return new WorkerSchemas(address, office).find().map(schema -> open(address, schema, parts));
   }
 
   private static WorkerLedger open(DatabaseAddress address, String schema, int parts) {

@@ -2,6 +2,7 @@ package rickyard.morning.remote;
 
 import java.time.Duration;
 import java.util.Optional;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import org.springframework.scheduling.concurrent.ThreadPoolTaskScheduler;
@@ -22,6 +23,7 @@ final class Attendance implements AutoCloseable {
   private final PartConsumers here;
   private final Thread waiting = Thread.currentThread();
   private final AtomicReference<@Nullable Exception> trouble = new AtomicReference<>();
+  private @Nullable ScheduledFuture<?> looking;
   private int present = -1;
   private boolean isHere;
   private long alone = System.nanoTime();
@@ -37,7 +39,7 @@ final class Attendance implements AutoCloseable {
     scheduler.setDaemon(true);
     scheduler.setThreadNamePrefix("workers-");
     scheduler.initialize();
-    scheduler.scheduleWithFixedDelay(this::look, LOOK);
+    looking = scheduler.scheduleWithFixedDelay(this::look, LOOK);
   }
 
   /** What made the run stop waiting. */
@@ -106,6 +108,9 @@ final class Attendance implements AutoCloseable {
 
   @Override
   public void close() {
+    if (looking != null) {
+      looking.cancel(false);
+    }
     scheduler.shutdown();
   }
 }

@@ -2,7 +2,6 @@ package rickyard.morning.remote;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import org.springframework.batch.core.partition.PartitionHandler;
 import org.springframework.batch.core.partition.StepExecutionSplitter;
@@ -81,20 +80,19 @@ public final class RemoteParts implements PartitionHandler {
           Attendance attendance = new Attendance(sharing, wish, voice, here)) {
         return waited(attendance, () -> handler(channel).handle(splitter, run));
       } finally {
-        sharing.close(quietly());
+        sharing.close(this::sayQuietly);
       }
     }
   }
 
   /** Said while a failure may be on its way: saying it must not take its place. */
-  private Consumer<String> quietly() {
-    return text -> {
-      try {
-        voice.line(text);
-      } catch (RuntimeException askedToEnd) {
-        return;
-      }
-    };
+  private void sayQuietly(String text) {
+    try {
+      voice.line(text);
+    } catch (RuntimeException askedToEnd) {
+      // The run is on its way out already.
+      return;
+    }
   }
 
   private interface Waiting {
