@@ -75,8 +75,7 @@ class WorkersOptionTest {
 
   @Test
   void aWorkerWithoutAServerSaysWhatToGive(@TempDir Path office) {
-    Ran ran =
-        run(List.of("worker", office.toString(), "--ledger", office.resolve("x").toString()));
+    Ran ran = run(List.of("worker", office.toString(), "--ledger", office.resolve("x").toString()));
 
     assertEquals(2, ran.status());
     assertEquals(

@@ -85,11 +85,9 @@ class SharingTest {
     try (WorkerLedger worker = worker()) {
       new JdbcTemplate(worker.dataSource()).update("UPDATE worker_document SET content = 'x'");
 
-      LedgerException refusal =
-          assertThrows(LedgerException.class, () -> worker.document(HASH));
+      LedgerException refusal = assertThrows(LedgerException.class, () -> worker.document(HASH));
 
-      assertEquals(
-          "The original " + HASH + " was not handed over whole.", refusal.getMessage());
+      assertEquals("The original " + HASH + " was not handed over whole.", refusal.getMessage());
     }
   }
 
@@ -173,8 +171,7 @@ class SharingTest {
             assertDoesNotThrow(() -> inDocument(worker, hold));
           });
 
-      LedgerException refusal =
-          assertThrows(LedgerException.class, () -> inDocument(worker, hold));
+      LedgerException refusal = assertThrows(LedgerException.class, () -> inDocument(worker, hold));
 
       assertEquals(
           "The part was given back; another worker or the run has it.", refusal.getMessage());

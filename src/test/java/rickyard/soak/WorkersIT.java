@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -195,8 +194,8 @@ class WorkersIT {
   /** Another office's schema lies there already: a folder that has no name yet is not that one. */
   @Test
   void aWorkerOfAnOfficeWithoutALedgerWaitsForItsOwn(@TempDir Path folder) throws Exception {
-    try (RemoteOffice other = new RemoteOffice(SoakOffice.three(folder.resolve("small")),
-            folder.resolve("other"));
+    try (RemoteOffice other =
+            new RemoteOffice(SoakOffice.three(folder.resolve("small")), folder.resolve("other"));
         RemoteOffice office = new RemoteOffice(folder.resolve("small"), folder.resolve("office"))) {
       other.worker();
       assertEquals(0, other.end(other.morning()), other.said());

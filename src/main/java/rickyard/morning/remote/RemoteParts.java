@@ -3,6 +3,8 @@ package rickyard.morning.remote;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.batch.core.partition.PartitionHandler;
 import org.springframework.batch.core.partition.StepExecutionSplitter;
 import org.springframework.batch.core.repository.JobRepository;
@@ -22,6 +24,7 @@ import rickyard.ledger.Task;
  * <p>Workers are inside only as long as this waits for them.
  */
 public final class RemoteParts implements PartitionHandler {
+  private static final Logger LOG = LoggerFactory.getLogger(RemoteParts.class);
   private static final long POLL_MILLIS = 200;
 
   private final Sharing sharing;
@@ -104,8 +107,13 @@ public final class RemoteParts implements PartitionHandler {
     attendance.begin();
     try {
       return waiting.end();
-    } catch (InterruptedException e) {
-      throw attendance.trouble().orElse(e);
+    } catch (Exception e) {
+      if (attendance.trouble().isEmpty()) {
+        throw e;
+      }
+      // It was this thread's interruption that came through, in whatever shape; it has served.
+      LOG.debug("stopped waiting, interrupted: {}", Thread.interrupted());
+      throw attendance.trouble().get();
     }
   }
 
