@@ -122,7 +122,7 @@ final class ServerFaults {
           case "53300" ->
               "The server has no connection left for "
                   + address.words()
-                  + "; Rickyard needs up to 11"
+                  + "; Rickyard needs up to 11, with workers up to 16"
                   + AGAIN;
           case "53100", "53200" ->
               "The server of "

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
+import org.springframework.batch.core.job.JobExecutionException;
 import org.springframework.scheduling.concurrent.ThreadPoolTaskScheduler;
 import rickyard.ledger.Sharing;
 
@@ -61,15 +62,17 @@ final class Attendance implements AutoCloseable {
         isHere = true;
         here.start();
       }
-      here.failure()
-          .ifPresent(
-              failure -> {
-                throw new IllegalStateException("no part can be taken", failure);
-              });
+      if (here.failure().isPresent()) {
+        stop(new JobExecutionException("no part can be taken"));
+      }
     } catch (RuntimeException e) {
-      trouble.set(e);
-      waiting.interrupt();
+      stop(e);
     }
+  }
+
+  private void stop(Exception why) {
+    trouble.set(why);
+    waiting.interrupt();
   }
 
   private void note(Sharing.Workers workers, int left) {
