@@ -206,6 +206,29 @@ class ArchitectureTest {
           .because("everything else must run without a container");
 
   @ArchTest
+  static final ArchRule channelsStayInMorningRemote =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("rickyard.morning.remote..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "org.springframework.integration..",
+              "org.springframework.messaging..",
+              "org.springframework.batch.integration..")
+          .because("who asks for no workers loads none of it");
+
+  @ArchTest
+  static final ArchRule remoteKnowsNoDocument =
+      noClasses()
+          .that()
+          .resideInAPackage("rickyard.morning.remote..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("rickyard.morning", "rickyard.intake..", "rickyard.core..")
+          .because("a part is the caller's step");
+
+  @ArchTest
   static final ArchRule pagesStayInReport =
       noClasses()
           .that()

@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rickyard.morning.OfficeFolders;
 import rickyard.morning.Options;
+import rickyard.morning.Workers;
 
 /** Runs the morning of the invented valley that comes with the program. */
 @Command(
@@ -42,7 +43,7 @@ final class DemoCommand implements Callable<Integer> {
         OfficeFolders.of(office),
         Optional.of(DEMO_DAY),
         new Options("kg", new TreeSet<>(MorningCommand.OUTPUTS)),
-        Math.min(4, Runtime.getRuntime().availableProcessors()),
+        Workers.of(Workers.usual()),
         Optional.empty());
   }
 }

@@ -16,6 +16,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rickyard.morning.OfficeFolders;
 import rickyard.morning.Options;
+import rickyard.morning.Workers;
 import rickyard.post.MailSettings;
 import rickyard.report.Outputs;
 import rickyard.report.view.PaperSize;
@@ -32,6 +33,8 @@ import rickyard.report.view.PaperSize;
       "  rickyard morning my-office --as-of 2026-03-16 --units lb --out today",
       "  rickyard morning my-office --send",
       "  rickyard morning my-office --ledger jdbc:postgresql://db.example:5432/hay",
+      "  rickyard morning my-office --workers remote \\",
+      "      --ledger jdbc:postgresql://db.example:5432/hay",
       "",
       "The same command after a crash goes on where it stopped; run again with nothing new it says",
       "so and changes nothing."
@@ -71,8 +74,15 @@ final class MorningCommand implements Callable<Integer> {
       description = "Paper of sheets and summary.pdf (default A4).")
   private String paper = "A4";
 
-  @Option(names = "--workers", paramLabel = "N", description = "Documents read at a time.")
-  private int workers = Math.min(4, Runtime.getRuntime().availableProcessors());
+  @Option(
+      names = "--workers",
+      paramLabel = "N|remote",
+      converter = WorkersOption.class,
+      description = {
+        "Documents read at a time (default: cores, up to 4); or remote: have them read by",
+        "rickyard worker on this and other machines, with the same --ledger on a server."
+      })
+  private Workers workers = Workers.of(Workers.usual());
 
   @Option(
       names = "--send",
@@ -97,9 +107,6 @@ final class MorningCommand implements Callable<Integer> {
         throw new ParameterException(
             spec.commandLine(), "--outputs knows " + OUTPUTS + ", not " + output);
       }
-    }
-    if (workers < 1 || workers > 64) {
-      throw new ParameterException(spec.commandLine(), "--workers is 1 to 64, not " + workers);
     }
     OfficeFolders where = folders.folders(out);
     return MorningRun.run(

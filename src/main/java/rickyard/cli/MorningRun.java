@@ -10,6 +10,7 @@ import rickyard.morning.Morning;
 import rickyard.morning.MorningEnd;
 import rickyard.morning.OfficeFolders;
 import rickyard.morning.Options;
+import rickyard.morning.Workers;
 import rickyard.post.MailSettings;
 
 /** Starts a morning and prints its lines; the demo runs the same way. */
@@ -21,7 +22,7 @@ final class MorningRun {
       OfficeFolders folders,
       Optional<LocalDate> asOf,
       Options options,
-      int workers,
+      Workers workers,
       Optional<MailSettings> mail) {
     PrintWriter out = spec.commandLine().getOut();
     ConsoleProgress progress = new ConsoleProgress(out, Ansi.AUTO.enabled());

@@ -76,6 +76,7 @@ public final class Rickyard implements Runnable {
     commands.put("about", AboutCommand::new);
     commands.put("settle", SettleCommand::new);
     commands.put("rebuild", RebuildCommand::new);
+    commands.put("worker", WorkerCommand::new);
     commands.put(COMPLETION, CompletionCommand::new);
     return commands;
   }

@@ -89,6 +89,9 @@ abstract sealed class Database implements AutoCloseable permits FileDatabase, Se
   /** The job's word for this kind of database. */
   abstract String kind();
 
+  /** What workers elsewhere can share; empty for a file. */
+  abstract Optional<Sharing> sharing();
+
   /** Brings every commit so far to the disk. */
   abstract void checkpoint();
 

@@ -6,10 +6,15 @@ import java.util.function.Consumer;
 /** Where an office's database lives, and what can be done with all of it there. */
 sealed interface DatabaseHome permits FileHome, ServerHome {
 
-  static DatabaseHome of(LedgerPlace place) {
+  /**
+   * Where the database of a ledger is.
+   *
+   * @param voice told when its opening takes long
+   */
+  static DatabaseHome of(LedgerPlace place, Consumer<String> voice) {
     return place
         .server()
-        .<DatabaseHome>map(address -> new ServerHome(place.folder(), address))
+        .<DatabaseHome>map(address -> new ServerHome(place.folder(), address, voice))
         .orElseGet(() -> new FileHome(place.folder()));
   }
 

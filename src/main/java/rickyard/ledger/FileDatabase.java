@@ -60,6 +60,11 @@ final class FileDatabase extends Database {
 
   /** H2's commits wait in memory, a kill can lose them. */
   @Override
+  Optional<Sharing> sharing() {
+    return Optional.empty();
+  }
+
+  @Override
   void checkpoint() {
     jdbc().execute("CHECKPOINT SYNC");
   }

@@ -77,6 +77,11 @@ public final class Ledger implements AutoCloseable {
     return database.kind();
   }
 
+  /** What workers on other machines can share; empty where the index is in a file. */
+  public Optional<Sharing> sharing() {
+    return database.sharing();
+  }
+
   /** Whether the database is out of reach by now, with the sentence for it. */
   public Optional<LedgerException> lost() {
     return database.lost();

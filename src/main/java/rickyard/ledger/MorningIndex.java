@@ -199,6 +199,10 @@ final class MorningIndex {
 
   /** The frozen inventory of a morning, in its order. */
   List<ArrivalRow> arrivals(int morning) {
+    return arrivals(jdbc, morning);
+  }
+
+  static List<ArrivalRow> arrivals(JdbcTemplate jdbc, int morning) {
     return jdbc.query(
         "SELECT * FROM arrival WHERE morning = ? ORDER BY seq", (row, n) -> arrival(row), morning);
   }

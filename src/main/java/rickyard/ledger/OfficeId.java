@@ -38,6 +38,16 @@ final class OfficeId {
     }
   }
 
+  /** The id that is there; a worker makes none. */
+  static Optional<String> find(Path folder) {
+    try {
+      return read(folder);
+    } catch (IOException e) {
+      throw new LedgerException(
+          "The file " + folder.resolve(FILE) + " cannot be read: " + DurableFiles.why(e), e);
+    }
+  }
+
   private static Optional<String> read(Path folder) throws IOException {
     try {
       String text = Files.readString(folder.resolve(FILE), StandardCharsets.ISO_8859_1).strip();

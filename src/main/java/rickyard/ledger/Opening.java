@@ -21,7 +21,7 @@ final class Opening {
 
   Opening(LedgerPlace place, Rescue rescue) {
     this.folder = place.folder();
-    this.home = DatabaseHome.of(place);
+    this.home = DatabaseHome.of(place, rescue::say);
     this.rescue = rescue;
     this.journal = new Journal(folder.resolve("journal"));
     this.originals = new Originals(folder.resolve("originals"), rescue);

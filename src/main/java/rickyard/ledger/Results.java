@@ -12,7 +12,11 @@ public final class Results {
   private final JdbcTemplate jdbc;
 
   Results(Database database) {
-    this.jdbc = database.jdbc();
+    this(database.jdbc());
+  }
+
+  Results(JdbcTemplate jdbc) {
+    this.jdbc = jdbc;
   }
 
   /** Whether this reader has read a document; its reading may still turn out to be damaged. */

@@ -2,10 +2,13 @@ package rickyard.ledger;
 
 import com.zaxxer.hikari.HikariDataSource;
 import java.util.Optional;
+import org.postgresql.ds.PGSimpleDataSource;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** The database of an office as a schema of its own on a PostgreSQL server. */
 final class ServerDatabase extends Database {
+  static final String KIND = "POSTGRES";
+
   /** One for each part that is read at a time, and the job's own. */
   private static final int CONNECTIONS = 10;
 
@@ -35,7 +38,7 @@ final class ServerDatabase extends Database {
    * @param onClose run behind the closing
    */
   static ServerDatabase open(ServerSession session, ServerFaults faults, Runnable onClose) {
-    HikariDataSource pool = pool(session);
+    HikariDataSource pool = pool(session.source(), "ledger", CONNECTIONS);
     boolean opened = false;
     try {
       int before = version(new JdbcTemplate(pool), session.schema().name());
@@ -51,11 +54,12 @@ final class ServerDatabase extends Database {
     }
   }
 
-  private static HikariDataSource pool(ServerSession session) {
+  /** Connections for a number of threads; the first is made when it is asked for. */
+  static HikariDataSource pool(PGSimpleDataSource source, String name, int connections) {
     HikariDataSource pool = new HikariDataSource();
-    pool.setDataSource(session.source());
-    pool.setPoolName("ledger");
-    pool.setMaximumPoolSize(CONNECTIONS);
+    pool.setDataSource(source);
+    pool.setPoolName(name);
+    pool.setMaximumPoolSize(connections);
     pool.setMinimumIdle(1);
     pool.setConnectionTimeout(WAIT_MILLIS);
     return pool;
@@ -74,7 +78,12 @@ final class ServerDatabase extends Database {
 
   @Override
   String kind() {
-    return "POSTGRES";
+    return KIND;
+  }
+
+  @Override
+  Optional<Sharing> sharing() {
+    return Optional.of(new Sharing(session, this));
   }
 
   /** The server keeps every commit; what has to be sure is that the office is still held. */

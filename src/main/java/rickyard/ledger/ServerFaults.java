@@ -64,6 +64,16 @@ final class ServerFaults {
     return new LedgerException(lostSentence(), cause);
   }
 
+  /** The same for a worker, which leaves nothing to go on with. */
+  LedgerException worker(Throwable cause) {
+    return new LedgerException(
+        "The connection to "
+            + address.words()
+            + " was lost; what this worker had in hand is read by another or by the run itself."
+            + " Start it again when the server is back.",
+        cause);
+  }
+
   private String lostSentence() {
     return "The connection to "
         + address.words()
@@ -112,7 +122,7 @@ final class ServerFaults {
           case "53300" ->
               "The server has no connection left for "
                   + address.words()
-                  + "; Rickyard needs up to 11"
+                  + "; Rickyard needs up to 11, with workers up to 16"
                   + AGAIN;
           case "53100", "53200" ->
               "The server of "

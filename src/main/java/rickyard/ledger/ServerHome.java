@@ -9,17 +9,19 @@ final class ServerHome implements DatabaseHome {
   private final Path folder;
   private final DatabaseAddress address;
   private final ServerFaults faults;
+  private final Consumer<String> voice;
   private Optional<ServerSession> session = Optional.empty();
 
-  ServerHome(Path folder, DatabaseAddress address) {
+  ServerHome(Path folder, DatabaseAddress address, Consumer<String> voice) {
     this.folder = folder;
     this.address = address;
+    this.voice = voice;
     this.faults = new ServerFaults(address);
   }
 
   private ServerSession session() {
     if (session.isEmpty()) {
-      session = Optional.of(ServerSession.open(address, OfficeId.of(folder)));
+      session = Optional.of(ServerSession.open(address, OfficeId.of(folder), voice));
     }
     return session.get();
   }

@@ -6,7 +6,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 /** The schema of one office on a server: made for it, marked as its own, emptied by name. */
 final class ServerSchema {
   /** Tells whose schema it is; not one of the tables that are made anew. */
-  private static final String MARK = "rickyard_office";
+  static final String MARK = "rickyard_office";
 
   /** What the migrations make, theirs included; a test holds the list. */
   static final List<String> TABLES =
@@ -126,7 +126,11 @@ final class ServerSchema {
     jdbc.execute(
         "DROP TABLE IF EXISTS "
             + String.join(", ", TABLES)
+            + ", "
+            + String.join(", ", WorkTables.TABLES)
             + "; DROP SEQUENCE IF EXISTS "
-            + String.join(", ", SEQUENCES));
+            + String.join(", ", SEQUENCES)
+            + ", "
+            + WorkTables.SEQUENCE);
   }
 }

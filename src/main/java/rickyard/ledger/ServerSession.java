@@ -1,9 +1,8 @@
 package rickyard.ledger;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.function.Consumer;
 import org.postgresql.ds.PGSimpleDataSource;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -26,22 +25,25 @@ final class ServerSession implements AutoCloseable {
   private final Connection connection;
   private final JdbcTemplate jdbc;
   private final ServerSchema schema;
+  private final Gate gate;
 
   private ServerSession(DatabaseAddress address, String schema, Connection connection) {
     this.address = address;
     this.connection = connection;
     this.jdbc = new JdbcTemplate(new SingleConnectionDataSource(connection, true));
     this.schema = new ServerSchema(address, schema, jdbc);
+    this.gate = new Gate(jdbc, schema);
   }
 
   /**
-   * Connects, takes the office and sees that its schema is there.
+   * Connects, takes the office, sees every worker out and sees that its schema is there.
    *
    * @param office its id
+   * @param voice told when workers take long
    * @throws LedgerException if the server refuses, another run has the office, or the schema is not
    *     the office's
    */
-  static ServerSession open(DatabaseAddress address, String office) {
+  static ServerSession open(DatabaseAddress address, String office, Consumer<String> voice) {
     String schema = address.schema().orElse("rickyard_" + office);
     ServerFaults faults = new ServerFaults(address);
     ServerSession session;
@@ -54,7 +56,9 @@ final class ServerSession implements AutoCloseable {
       session.requireUnicode();
       session.stayWhileIdle();
       session.lock();
+      session.gate.close(voice);
       session.schema.make(office);
+      new WorkTables(session.jdbc).empty();
       return session;
     } catch (RuntimeException e) {
       session.close();
@@ -64,6 +68,10 @@ final class ServerSession implements AutoCloseable {
 
   ServerSchema schema() {
     return schema;
+  }
+
+  Gate gate() {
+    return gate;
   }
 
   PGSimpleDataSource source() {
@@ -94,8 +102,7 @@ final class ServerSession implements AutoCloseable {
 
   /** A run that was killed a moment ago may still be ending on the server. */
   private void lock() {
-    long key =
-        ByteBuffer.wrap(Originals.digest().digest(utf8("rickyard " + schema.name()))).getLong();
+    long key = AdvisoryKey.office(schema.name());
     long start = System.nanoTime();
     while (!holds(key)) {
       if (System.nanoTime() - start > PATIENCE_NANOS) {
@@ -106,10 +113,6 @@ final class ServerSession implements AutoCloseable {
       }
       pause();
     }
-  }
-
-  private static byte[] utf8(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   private boolean holds(long key) {

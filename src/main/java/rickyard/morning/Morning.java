@@ -20,7 +20,7 @@ import rickyard.report.text.BrokenTemplateException;
 public final class Morning {
   private final OfficeFolders folders;
   private final Options options;
-  private final int workers;
+  private final Workers workers;
   private final Progress progress;
   private final Consumer<Path> openLog;
   private final Optional<MailSettings> mail;
@@ -40,18 +40,19 @@ public final class Morning {
       int workers,
       Progress progress,
       Consumer<Path> openLog) {
-    this(folders, options, workers, progress, openLog, Optional.empty());
+    this(folders, options, Workers.of(workers), progress, openLog, Optional.empty());
   }
 
   /**
    * The same, and what may be sent is sent.
    *
+   * @param workers who reads the documents
    * @param mail through which server; empty to send nothing
    */
   public Morning(
       OfficeFolders folders,
       Options options,
-      int workers,
+      Workers workers,
       Progress progress,
       Consumer<Path> openLog,
       Optional<MailSettings> mail) {
@@ -69,9 +70,15 @@ public final class Morning {
    * @param chosen the date if one was given
    * @param today the date if none was given and no morning is unfinished
    * @throws OfficeHeldException if another run holds the office
-   * @throws UsageException if the date lies before the last finished morning
+   * @throws UsageException if the date lies before the last finished morning, or workers elsewhere
+   *     are asked for and cannot reach the ledger
    */
   public MorningEnd run(Optional<LocalDate> chosen, LocalDate today) {
+    if (workers.elsewhere() && folders.database().isEmpty()) {
+      throw new UsageException(
+          "--workers remote needs a ledger that workers on other machines can reach: give --ledger"
+              + " jdbc:postgresql://HOST/DATABASE, and start rickyard worker with the same.");
+    }
     // The tables are read while the ledger opens; what is wrong with them is told where they are
     // needed.
     FutureTask<Tables> tables = new FutureTask<>(() -> Tables.load(folders.officeConfig()));
@@ -119,8 +126,8 @@ public final class Morning {
     if (!goesOn) {
       mornings.begin(morning, inputs.arrivals(), out.toAbsolutePath().toString());
     }
-    try (IsolatedIntake intake = inputs.readers().intake(workers, progress)) {
-      if (inputs.hasUnread(ledger)) {
+    try (IsolatedIntake intake = inputs.readers().intake(workers.here(), progress)) {
+      if (!workers.elsewhere() && inputs.hasUnread(ledger)) {
         intake.warm();
       }
       MorningWork work =
@@ -213,7 +220,7 @@ public final class Morning {
     }
     progress.line("publish  outputs are missing or were changed; publishing them again");
     MorningIdentity same = new MorningIdentity(last.content(), last.identity());
-    try (IsolatedIntake intake = inputs.readers().intake(workers, progress)) {
+    try (IsolatedIntake intake = inputs.readers().intake(workers.here(), progress)) {
       MorningWork work =
           new MorningWork(ledger, inputs, options, last.number(), same, out, intake, progress);
       if (work.isComputed()) {

@@ -1,5 +1,6 @@
 package rickyard.morning;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -15,10 +16,10 @@ import org.springframework.batch.core.job.parameters.JobParametersBuilder;
 import org.springframework.batch.core.launch.support.TaskExecutorJobOperator;
 import org.springframework.batch.core.partition.Partitioner;
 import org.springframework.batch.core.repository.JobRepository;
-import org.springframework.batch.core.repository.support.JdbcJobRepositoryFactoryBean;
 import org.springframework.batch.core.scope.context.ChunkContext;
 import org.springframework.batch.core.step.Step;
 import org.springframework.batch.core.step.StepContribution;
+import org.springframework.batch.core.step.builder.PartitionStepBuilder;
 import org.springframework.batch.core.step.builder.StepBuilder;
 import org.springframework.batch.core.step.tasklet.Tasklet;
 import org.springframework.batch.infrastructure.item.ExecutionContext;
@@ -27,6 +28,7 @@ import org.springframework.core.task.SimpleAsyncTaskExecutor;
 import org.springframework.core.task.SyncTaskExecutor;
 import org.springframework.core.task.TaskExecutor;
 import org.springframework.transaction.PlatformTransactionManager;
+import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.Ledger;
 
 /**
@@ -39,32 +41,35 @@ import rickyard.ledger.Ledger;
 final class MorningJob {
   static final String NAME = "morning";
   static final String IDENTITY = "identity";
+  static final String READ = "read";
 
   /** Parts of the reading, fixed so that a restart with other workers finds the same parts. */
   static final int PARTS = 8;
 
   private static final int HORSES_PER_COMMIT = 50;
 
+  private final Ledger ledger;
   private final PlatformTransactionManager transactions;
   private final JobRepository repository;
   private final TaskExecutorJobOperator operator;
 
   MorningJob(Ledger ledger) {
+    this.ledger = ledger;
     this.transactions = ledger.transactions();
+    this.repository = Jobs.in(ledger.dataSource(), transactions, ledger.databaseKind());
+    this.operator = operator(repository);
+  }
+
+  private static TaskExecutorJobOperator operator(JobRepository repository) {
     try {
-      JdbcJobRepositoryFactoryBean factory = new JdbcJobRepositoryFactoryBean();
-      factory.setDataSource(ledger.dataSource());
-      factory.setTransactionManager(transactions);
-      factory.setDatabaseType(ledger.databaseKind());
-      factory.afterPropertiesSet();
-      repository = factory.getObject();
-      operator = new TaskExecutorJobOperator();
+      TaskExecutorJobOperator operator = new TaskExecutorJobOperator();
       operator.setJobRepository(repository);
       operator.setJobRegistry(new MapJobRegistry());
       operator.setTaskExecutor(new SyncTaskExecutor());
       operator.afterPropertiesSet();
+      return operator;
     } catch (Exception e) {
-      throw new IllegalStateException("the job repository cannot be set up", e);
+      throw new IllegalStateException("the job cannot be set up", e);
     }
   }
 
@@ -75,10 +80,18 @@ final class MorningJob {
    * @param resume whether to go on with what an interrupted run of this identity left; otherwise
    *     every step is done anew
    * @param work what each step does
-   * @param workers documents read at a time, from 1
+   * @param workers who reads the documents
    * @throws MorningFailedException if a step failed
    */
-  void run(String identity, boolean resume, MorningWork work, int workers) {
+  void run(String identity, boolean resume, MorningWork work, Workers workers) {
+    if (workers.elsewhere()) {
+      new Attempts(work, workers).run((again, who) -> once(identity, resume || again, work, who));
+    } else {
+      once(identity, resume, work, workers);
+    }
+  }
+
+  private void once(String identity, boolean resume, MorningWork work, Workers workers) {
     recoverDeadRuns();
     Job job = job(work, workers);
     JobParameters parameters = nextParameters(identity, resume);
@@ -143,7 +156,7 @@ final class MorningJob {
     }
   }
 
-  private Job job(MorningWork work, int workers) {
+  private Job job(MorningWork work, Workers workers) {
     return new JobBuilder(NAME, repository)
         .start(tasklet("arrive", work::arrive))
         .next(read(work, workers))
@@ -165,7 +178,7 @@ final class MorningJob {
   }
 
   /** Reads every document of the inventory; one document is one item. */
-  private Step read(MorningWork work, int workers) {
+  private Step read(MorningWork work, Workers workers) {
     Partitioner parts =
         size -> {
           Map<String, ExecutionContext> contexts = new TreeMap<>();
@@ -176,12 +189,27 @@ final class MorningJob {
           }
           return contexts;
         };
-    return new StepBuilder("read", repository)
-        .partitioner(ReadPartStep.NAME, parts)
-        .step(new ReadPartStep(repository, transactions, work))
-        .gridSize(PARTS)
-        .taskExecutor(executor(workers))
-        .build();
+    PartitionStepBuilder step =
+        new StepBuilder(READ, repository).partitioner(ReadPartStep.NAME, parts).gridSize(PARTS);
+    // Its classes are loaded here and nowhere else.
+    return workers.elsewhere()
+        ? step.partitionHandler(new RemoteReading(ledger, repository, work, workers)).build()
+        : step.step(new ReadPartStep(repository, transactions, work))
+            .taskExecutor(executor(workers.here()))
+            .build();
+  }
+
+  /** Places in an inventory that one part reads; equal bytes fall into one part. */
+  static List<Integer> documentsOf(List<ArrivalRow> rows, int part) {
+    List<Integer> found = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      ArrivalRow row = rows.get(i);
+      if (row.problemCode().isEmpty()
+          && Integer.parseInt(row.sha256().substring(0, 4), 16) % PARTS == part) {
+        found.add(i);
+      }
+    }
+    return found;
   }
 
   private static TaskExecutor executor(int workers) {

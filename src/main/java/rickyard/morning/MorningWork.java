@@ -18,6 +18,7 @@ import rickyard.ledger.ArrivalRow;
 import rickyard.ledger.JournalEntry;
 import rickyard.ledger.Ledger;
 import rickyard.ledger.Mornings;
+import rickyard.ledger.Task;
 import rickyard.registers.RegisterFile;
 import rickyard.report.OutputFile;
 import rickyard.report.Outputs;
@@ -27,7 +28,7 @@ import rickyard.report.view.MorningView;
  * What each step of one morning does. Readings and advice are handed on through the ledger, so that
  * a restart finds them; settling and judging are cheap functions of the readings.
  */
-final class MorningWork {
+final class MorningWork implements PartReading {
   private static final String ADVICE = "advice:";
   private static final String SHARE = "share";
 
@@ -85,20 +86,32 @@ final class MorningWork {
   }
 
   /** Places in the inventory that one part reads; equal bytes fall into one part. */
-  List<Integer> documentsOf(int part) {
-    List<Integer> found = new ArrayList<>();
-    List<ArrivalRow> rows = ledger.mornings().arrivals(number);
-    for (int i = 0; i < rows.size(); i++) {
-      ArrivalRow row = rows.get(i);
-      if (row.problemCode().isEmpty()
-          && Integer.parseInt(row.sha256().substring(0, 4), 16) % MorningJob.PARTS == part) {
-        found.add(i);
-      }
-    }
-    return found;
+  @Override
+  public List<Integer> documentsOf(int part) {
+    return MorningJob.documentsOf(ledger.mornings().arrivals(number), part);
   }
 
-  ReadResult read(int seq) {
+  /** Hashes of what this reader has not read yet, each once. */
+  List<String> unread() {
+    return ledger.mornings().arrivals(number).stream()
+        .filter(row -> row.problemCode().isEmpty())
+        .map(ArrivalRow::sha256)
+        .distinct()
+        .filter(sha256 -> !ledger.results().hasReading(sha256, reader))
+        .toList();
+  }
+
+  /** What workers are asked to read. */
+  Task task() {
+    return inputs.readers().task(number, inputs.asOf());
+  }
+
+  Progress progress() {
+    return progress;
+  }
+
+  @Override
+  public ReadResult read(int seq) {
     ArrivalRow row = ledger.mornings().arrival(number, seq);
     boolean known = ledger.results().hasReading(row.sha256(), reader);
     Optional<ReadFile> file =
@@ -109,7 +122,8 @@ final class MorningWork {
     return new ReadResult(seq, row.sha256(), file);
   }
 
-  void keepReading(ReadResult result) {
+  @Override
+  public void keepReading(ReadResult result) {
     result
         .file()
         .ifPresent(

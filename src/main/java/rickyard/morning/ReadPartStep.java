@@ -22,10 +22,10 @@ final class ReadPartStep implements Step {
 
   private final JobRepository repository;
   private final PlatformTransactionManager transactions;
-  private final MorningWork work;
+  private final PartReading work;
 
   ReadPartStep(
-      JobRepository repository, PlatformTransactionManager transactions, MorningWork work) {
+      JobRepository repository, PlatformTransactionManager transactions, PartReading work) {
     this.repository = repository;
     this.transactions = transactions;
     this.work = work;

@@ -1,6 +1,9 @@
 package rickyard.morning;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import rickyard.intake.grid.ReadLimits;
 import rickyard.intake.grid.ocr.Recogniser;
@@ -9,6 +12,7 @@ import rickyard.intake.isolate.ChildSetup;
 import rickyard.intake.isolate.IsolatedIntake;
 import rickyard.intake.isolate.ProcessLimits;
 import rickyard.ledger.Originals;
+import rickyard.ledger.Task;
 
 /**
  * The readers of documents for one set of words.
@@ -33,9 +37,34 @@ record Readers(Dictionary dictionary) {
 
   /** What makes one reader another: cached readings of another reader are not used. */
   String digest() {
-    String ocr = recogniser().map(Recogniser::identity).orElse("no ocr");
-    String reader = Program.identity() + " " + dictionary.digest() + " " + ocr;
+    String reader = Program.identity() + " " + dictionary.digest() + " " + ocr();
     return Originals.sha256(reader.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static String ocr() {
+    return recogniser().map(Recogniser::identity).orElse("no ocr");
+  }
+
+  /** What a worker must be like to read for a morning. */
+  Task task(int morning, LocalDate asOf) {
+    return new Task(
+        digest(), Program.identity(), dictionary.digest(), ocr(), morning, asOf.toString());
+  }
+
+  /** In what a run's reader is another than this; empty where it reads the same. */
+  List<String> otherwise(Task task) {
+    List<String> different = new ArrayList<>();
+    if (!task.program().equals(Program.identity())) {
+      different.add("its program (" + Program.version() + ") is not the run's");
+    }
+    if (!task.tables().equals(dictionary.digest())) {
+      different.add(
+          "its tables of words are not the run's (name the office, or its config with --config)");
+    }
+    if (!task.ocr().equals(ocr())) {
+      different.add("it reads pictures with another program, or with none");
+    }
+    return different;
   }
 
   /** The machine's text recogniser, looked up once for all mornings of this process. */

@@ -204,7 +204,8 @@ class PrintedTablesTest {
   void theCompletionKnowsEveryCommand() {
     String script = run(List.of("completion")).text();
 
-    for (String command : List.of("morning", "about", "settle", "sort", "check", "completion")) {
+    for (String command :
+        List.of("morning", "about", "settle", "sort", "check", "worker", "completion")) {
       assertTrue(script.contains(command), command);
     }
     assertTrue(script.startsWith("#!/usr/bin/env bash"), script.substring(0, 40));

@@ -213,7 +213,7 @@ class OpeningTest {
   @Test
   void aMorningThatTheJournalDoesNotKnowIsDropped() {
     MorningRow strange = KeptLedger.morning(9, true);
-    DatabaseHome home = DatabaseHome.of(TestIndex.place(folder));
+    DatabaseHome home = DatabaseHome.of(TestIndex.place(folder), inbox::say);
     try (Database database = home.open()) {
       new MorningIndex(database).put(strange, "0".repeat(64), List.of(KeptLedger.arrival(9)));
     } finally {

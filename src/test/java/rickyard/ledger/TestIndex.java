@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Optional;
@@ -117,6 +118,24 @@ public final class TestIndex {
     } catch (SQLException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** One value from the server. */
+  public static String ask(String sql) {
+    try (Connection connection =
+            DatabaseAddress.parse(SERVER, System.getenv()).source("public").getConnection();
+        Statement statement = connection.createStatement();
+        ResultSet rows = statement.executeQuery(sql)) {
+      assertTrue(rows.next(), sql);
+      return rows.getString(1);
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The schema of an office whose run made it. */
+  public static String ownSchema(Path folder) {
+    return "rickyard_" + OfficeId.find(folder).orElseThrow();
   }
 
   /** Ends every connection of the tests' runs; they run one at a time there. */
