@@ -106,7 +106,7 @@ class LargePageInBrowser {
     browser.driver().executeAsyncScript(FILTER, word);
   }
 
-  private void note(String what, double figure) {
-    figures.add(String.format(Locale.ROOT, "%s: %.0f", what, figure));
+  private void note(String what, long figure) {
+    figures.add(String.format(Locale.ROOT, "%s: %d", what, figure));
   }
 }

@@ -61,7 +61,11 @@ public final class Worker {
           readers = servedUntilOther(ledger, readers);
         }
       } catch (RuntimeException failure) {
-        throw ledger.refusal(failure).map(RuntimeException.class::cast).orElse(failure);
+        throw ledger
+            .refusal(failure)
+            .or(ledger::lost)
+            .map(RuntimeException.class::cast)
+            .orElse(failure);
       }
     }
   }
