@@ -45,7 +45,7 @@ class LargePageInBrowser {
         given.isEmpty()
             ? Files.write(folder.resolve("large.html"), LargePage.make(HORSES, LOTS))
             : Path.of(given).toAbsolutePath();
-    note("page, kB", Files.size(page) / 1024.0);
+    note("page, kB", Math.round(Files.size(page) / 1024.0));
     for (int width : List.of(1280, 390)) {
       try (Chromium browser = Chromium.withScript()) {
         measure(browser.wide(width, 900), page, width);
