@@ -86,7 +86,7 @@ class WorkersIT {
   @EnumSource
   void killedAtAnyMomentNothingIsLostAndNothingIsReadTwice(Killed kind, @TempDir Path folder)
       throws Exception {
-    Random random = new Random(SEED + kind.ordinal());
+    Random random = new Random(SEED + kind.name().hashCode());
     Tally tally = new Tally("workers-" + kind);
     for (int round = 1; tally.count("landed while documents were read") < WANTED; round++) {
       try (RemoteOffice office = new RemoteOffice(made, folder.resolve("office" + round))) {
