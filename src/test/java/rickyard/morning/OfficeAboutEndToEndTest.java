@@ -85,7 +85,8 @@ class OfficeAboutEndToEndTest {
     assertEquals("client", dell.kind());
     assertEquals("dell@dell.example", words(dell, "mail"));
     assertTrue(words(dell, "Pip").contains(";"), dell.toString());
-    assertTrue(words(dell, "hay").startsWith("SK-2 for pip: "), words(dell, "hay"));
+    // Pip is told to stay on SK-1: 400 kg opened on 22 January, 4.8 kg a day for 53 days
+    assertEquals("SK-1 for pip: 30 days, until 2026-04-14", words(dell, "hay"));
   }
 
   @Test
@@ -95,7 +96,10 @@ class OfficeAboutEndToEndTest {
     assertEquals("lot", lot.kind());
     assertTrue(words(lot, "NSC").startsWith("WSC + starch "), words(lot, "NSC"));
     assertEquals("Moss", words(lot, "fed to"));
-    assertTrue(words(lot, "hay").startsWith("The Rise, SK-1 for moss: "), words(lot, "hay"));
+    assertEquals(
+        "Dell End, SK-1 for pip: 30 days, until 2026-04-14\n"
+            + "The Rise, SK-1 for moss: 40 days, until 2026-04-24",
+        words(lot, "hay"));
     assertFalse(words(lot, "ID").isEmpty());
   }
 

@@ -72,6 +72,22 @@ class MixFiguresPropertyTest {
     return request.settings().shortfallWeight() * sum;
   }
 
+  /** Where the energy of every item that may be fed is known it stays within its band. */
+  private static boolean hasItsEnergy(RandomSupport support, List<Serving> ration) {
+    boolean isKnown =
+        support.spec().free().stream()
+                .allMatch(f -> f.item().contents().containsKey(EnergyBand.QUANTITY))
+            && support.spec().fixed().stream()
+                .allMatch(a -> a.item().contents().containsKey(EnergyBand.QUANTITY));
+    double mcal = 0;
+    for (Serving a : ration) {
+      mcal += isKnown ? a.dmKg() * a.item().contents().get(EnergyBand.QUANTITY).value() : 0;
+    }
+    EnergyBand band =
+        support.request().intake().energy().orElse(new EnergyBand(0, Double.POSITIVE_INFINITY));
+    return !isKnown || (mcal >= band.leastMcal() && mcal <= band.mostMcal());
+  }
+
   private static boolean isInRange(RandomSupport support, double[] dmKg) {
     List<Serving> ration = support.spec().ration(dmKg);
     double dm = ration.stream().mapToDouble(Serving::dmKg).sum();
@@ -81,6 +97,7 @@ class MixFiguresPropertyTest {
     return dm >= intake.floorKgDm()
         && dm <= intake.ceilingKgDm()
         && forage >= intake.forageFloorKgDm()
-        && straw <= intake.maxStrawShare() * forage;
+        && straw <= intake.maxStrawShare() * forage
+        && hasItsEnergy(support, ration);
   }
 }
