@@ -96,7 +96,15 @@ class IsolationIT {
   private static Map<String, String> decisions(Path office) throws IOException {
     Map<String, String> all = new TreeMap<>(BuiltJar.contents(office.resolve("mornings")));
     all.keySet().removeIf(name -> COUNTING.contains(name.substring(name.lastIndexOf('/') + 1)));
+    // what could not be read is due to be asked for again
+    all.computeIfPresent("2026-03-16/follow-ups.csv", (name, text) -> withoutBad(text));
     return all;
+  }
+
+  private static String withoutBad(String text) {
+    return text.lines()
+        .filter(line -> BAD.stream().noneMatch(line::contains))
+        .collect(Collectors.joining("\n"));
   }
 
   private static String outcomes(Path office) throws IOException {
@@ -124,6 +132,8 @@ class IsolationIT {
             .filter(line -> BAD.stream().noneMatch(line::startsWith))
             .collect(Collectors.joining("\n"));
     assertEquals(outcomes(good).strip(), rest);
+    String due = Files.readString(mixed.resolve("mornings/2026-03-16/follow-ups.csv"));
+    BAD.forEach(name -> assertTrue(due.contains(",question," + name + ","), due));
     assertTrue(outcomes(mixed).contains("refused,too-much-memory,"), outcomes(mixed));
     assertTrue(outcomes(mixed).contains("refused,reader-stopped,"), outcomes(mixed));
     assertTrue(outcomes(mixed).contains("refused,reader-failed,"), outcomes(mixed));
