@@ -26,6 +26,8 @@ class MarkupInBrowser {
       List.of(
           "\u201ctext-underline-offset\u201d",
           "\u201cpaint-order\u201d",
+          "\u201ccontent-visibility\u201d",
+          "\u201ccontain-intrinsic-size\u201d",
           "\u201crevert\u201d is not a \u201cdisplay\u201d value",
           "\u201c::details-content\u201d");
 

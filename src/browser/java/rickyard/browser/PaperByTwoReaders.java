@@ -20,6 +20,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import rickyard.report.text.Plain;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -68,12 +69,14 @@ class PaperByTwoReaders {
     wanted.add(counts.get("files").asInt() + " files came");
     wanted.add("They hold " + counts.get("samples").asInt() + " samples");
     for (JsonNode horse : root.get("horse_details")) {
-      wanted.add(horse.get("name").asString() + " (" + horse.get("horse").asString() + ")");
+      String name = horse.get("name").asString();
+      String id = horse.get("horse").asString();
+      wanted.add(name.equalsIgnoreCase(id) ? name : name + " (" + id + ")");
       wanted.add(horse.get("say").asString());
     }
     for (JsonNode question : root.get("questions")) {
-      // In print the codes in brackets are words.
-      wanted.add(question.get("question").asString().replaceAll(" \\(.*", ""));
+      // In print the codes are words, those in brackets too.
+      wanted.add(Plain.figures(question.get("question").asString().replaceAll(" \\(.*", "")));
       wanted.add(question.get("question_id").asString());
     }
     for (JsonNode lot : root.get("lots")) {
