@@ -23,7 +23,7 @@ final class Workbench {
   /** Prices above that of the optimum up to which weighable amounts are looked for. */
   private static final double LEAST_FARTHER = 0.5;
 
-  private static final double MOST_FARTHER = 4;
+  private static final double MOST_FARTHER = 16;
 
   private final RemedyRequest request;
   private final Portions portions;
