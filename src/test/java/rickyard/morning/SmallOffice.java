@@ -62,7 +62,7 @@ final class SmallOffice {
     return new Morning(
             folders,
             new Options("kg", new TreeSet<>(List.of("data", "page"))),
-            2,
+            1,
             Progress.silent(),
             ledger -> {})
         .run(Optional.of(day), day);
