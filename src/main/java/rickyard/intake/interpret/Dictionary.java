@@ -127,14 +127,24 @@ public final class Dictionary implements Serializable {
 
   private Optional<Phrase> longestAt(List<String> words, int at, Set<Kind> kinds) {
     for (Phrase phrase : byFirstWord.getOrDefault(words.get(at), List.of())) {
-      int end = at + phrase.words().size();
-      if (kinds.contains(phrase.kind())
-          && end <= words.size()
-          && words.subList(at, end).equals(phrase.words())) {
+      if (kinds.contains(phrase.kind()) && standsAt(phrase.words(), words, at)) {
         return Optional.of(phrase);
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether a spelling stands there whose first word does. */
+  private static boolean standsAt(List<String> spelling, List<String> words, int at) {
+    if (at + spelling.size() > words.size()) {
+      return false;
+    }
+    for (int i = 1; i < spelling.size(); i++) {
+      if (!spelling.get(i).equals(words.get(at + i))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** What a text may say beyond itself. */

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A cell that names a field of the report's head.
@@ -16,6 +17,8 @@ import java.util.Set;
  */
 record FieldMark(String field, String value, boolean marked) {
   private static final Set<Kind> KINDS = EnumSet.of(Kind.FIELD);
+  private static final Pattern LAST_BRACKET = Pattern.compile("\\s*\\([^()]*\\)\\s*$");
+  private static final Pattern BLANK = Pattern.compile("\\s+");
 
   /** Names of a sample, the strongest first: 'Lot / sample' is a lot. */
   private static final List<String> NAMES = List.of("lot", "sample", "lab_no", "description");
@@ -50,7 +53,7 @@ record FieldMark(String field, String value, boolean marked) {
   }
 
   private static Optional<FieldMark> prefixed(Dictionary dictionary, String text) {
-    String[] parts = text.split("\\s+", -1);
+    String[] parts = BLANK.split(text, -1);
     for (int n = Math.min(parts.length - 1, 6); n >= 1; n--) {
       String head = String.join(" ", java.util.Arrays.asList(parts).subList(0, n));
       Optional<String> field = name(dictionary, head);
@@ -63,7 +66,9 @@ record FieldMark(String field, String value, boolean marked) {
   }
 
   private static Optional<String> name(Dictionary dictionary, String text) {
-    String bare = text.replace('#', ' ').replaceFirst("\\s*\\([^()]*\\)\\s*$", "");
+    String plain = text.replace('#', ' ');
+    String bare =
+        plain.indexOf('(') < 0 ? plain : LAST_BRACKET.matcher(plain).replaceFirst("");
     Meaning meaning = dictionary.read(bare, KINDS);
     if (!meaning.isWhole()) {
       return Optional.empty();

@@ -159,8 +159,7 @@ final class Lines {
       return List.of(cell);
     }
     for (int at = 1; at < text.length(); at++) {
-      char c = text.charAt(at);
-      if (c == ' ' || c == ':' || c == '=') {
+      if (isBorder(text.charAt(at))) {
         Optional<List<Cell>> parts = splitAt(cell, row, at);
         if (parts.isPresent()) {
           return parts.get();
@@ -172,8 +171,20 @@ final class Lines {
 
   /** Whether a text is one label, or holds no place at which it could be divided. */
   private boolean isWhole(String text) {
-    boolean border = text.chars().skip(1).anyMatch(c -> c == ' ' || c == ':' || c == '=');
-    return !border || Label.read(dictionary, text).isPresent();
+    return !hasBorder(text) || Label.read(dictionary, text).isPresent();
+  }
+
+  private static boolean hasBorder(String text) {
+    for (int at = 1; at < text.length(); at++) {
+      if (isBorder(text.charAt(at))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isBorder(char c) {
+    return c == ' ' || c == ':' || c == '=';
   }
 
   private Optional<List<Cell>> splitAt(Cell cell, Row row, int at) {

@@ -56,13 +56,16 @@ final class Numerals {
   private static final int LONGEST_CELL = 80;
   private static final int LONGEST_NUMBER = 16;
   private static final Pattern ANY_NUMBER = Pattern.compile(NUMBER);
+  private static final Pattern GAPS = Pattern.compile(GAP);
+  private static final Pattern WITH_POINT = wellFormed(".", ",");
+  private static final Pattern WITH_COMMA = wellFormed(",", ".");
   private static final Pattern BLANKS = Pattern.compile("[-\u2013\u2014\u2212./]{1,4}|\\.{2,}");
 
   private Numerals() {}
 
   /** The numbers in a cell that is a figure, as printed. */
   static List<String> numbersIn(String text) {
-    if (text.length() > LONGEST_CELL) {
+    if (text.length() > LONGEST_CELL || !hasDigit(text)) {
       return List.of();
     }
     Matcher plain = PLAIN.matcher(text.strip());
@@ -94,6 +97,9 @@ final class Numerals {
     if (BLANKS.matcher(text).matches()) {
       return Optional.of(Figure.word(Form.ABSENT));
     }
+    if (!hasDigit(text)) {
+      return Optional.empty();
+    }
     if (UNREADABLE.matcher(text).matches()) {
       return Optional.of(Figure.troubled("letters-in-number", "", ""));
     }
@@ -109,6 +115,16 @@ final class Numerals {
       return Optional.of(plain(plain, dialect, certain));
     }
     return Optional.empty();
+  }
+
+  /** Whether there is an ASCII digit; without one it is no number and no number gone wrong. */
+  private static boolean hasDigit(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= '0' && text.charAt(i) <= '9') {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static String digits(String text) {
@@ -137,7 +153,7 @@ final class Numerals {
     if (number.length() > LONGEST_NUMBER) {
       return Figure.troubled("number-ambiguous", "", rest);
     }
-    String trouble = markTrouble(number.replaceAll(GAP, ""), dialect);
+    String trouble = markTrouble(ungapped(number), dialect);
     if (!trouble.isEmpty()) {
       return Figure.troubled(trouble, "", rest);
     }
@@ -163,20 +179,24 @@ final class Numerals {
     return switch (dialect) {
       case MIXED -> "decimal-mark-mixed";
       case OPEN -> "number-ambiguous";
-      case POINT -> isWellFormed(number, '.', ',') ? "" : "number-ambiguous";
-      case COMMA -> isWellFormed(number, ',', '.') ? "" : "number-ambiguous";
+      case POINT -> WITH_POINT.matcher(number).matches() ? "" : "number-ambiguous";
+      case COMMA -> WITH_COMMA.matcher(number).matches() ? "" : "number-ambiguous";
     };
   }
 
-  private static boolean isWellFormed(String number, char decimal, char thousands) {
-    String d = Pattern.quote(String.valueOf(decimal));
-    String t = Pattern.quote(String.valueOf(thousands));
-    return number.matches(
+  private static Pattern wellFormed(String decimal, String thousands) {
+    String d = Pattern.quote(decimal);
+    String t = Pattern.quote(thousands);
+    return Pattern.compile(
         "[0-9]*(" + d + "[0-9]+)?|[1-9][0-9]{0,2}(" + t + "[0-9]{3})+(" + d + "[0-9]+)?");
   }
 
+  private static String ungapped(String number) {
+    return GAPS.matcher(number).replaceAll("");
+  }
+
   private static String plainDigits(String number, Dialect dialect) {
-    String bare = number.replaceAll(GAP, "");
+    String bare = ungapped(number);
     String pointed =
         dialect == Dialect.COMMA ? bare.replace(".", "").replace(',', '.') : bare.replace(",", "");
     return pointed.startsWith(".") ? "0" + pointed : pointed;

@@ -8,8 +8,9 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
 /**
- * The children of one run. The first is started at the first need; another only when a reader has
- * waited for one so long that the start of a process pays.
+ * The children of one run. The first is started at the first need; another only when readers have
+ * waited, all in all, so long that the start of a process pays. A single wait says little: where
+ * two readers hand one child to and fro, each wait is as short as a file, and there are thousands.
  */
 final class Pool implements AutoCloseable {
   private static final long WORTH_A_START_NANOS = TimeUnit.MILLISECONDS.toNanos(700);
@@ -21,6 +22,9 @@ final class Pool implements AutoCloseable {
   private final Thread atExit = new Thread(this::close, "readers-end");
   private boolean closed;
   private int lent;
+
+  /** What readers have waited since the last start, while another child might have been started. */
+  private long waitedNanos;
 
   Pool(int most, Supplier<Child> start) {
     if (most < 1) {
@@ -41,25 +45,30 @@ final class Pool implements AutoCloseable {
 
   /** A child for one file; waits where all are busy and no more may be started. */
   synchronized Child take() {
-    long since = System.nanoTime();
     while (true) {
       requireOpen();
       idle.removeIf(child -> !child.isUsable());
       if (!idle.isEmpty()) {
         return lend(idle.pop());
       }
-      long waited = System.nanoTime() - since;
-      if (lent == 0 || (lent < most && waited >= WORTH_A_START_NANOS)) {
+      if (lent == 0 || (lent < most && waitedNanos >= WORTH_A_START_NANOS)) {
         return lend(started());
       }
-      long left = lent < most ? WORTH_A_START_NANOS - waited : WORTH_A_START_NANOS;
-      try {
-        wait(Math.max(1, TimeUnit.NANOSECONDS.toMillis(left)));
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-        throw new IllegalStateException("interrupted while a file waited to be read", e);
-      }
+      await();
     }
+  }
+
+  private void await() {
+    boolean counts = lent < most;
+    long left = counts ? WORTH_A_START_NANOS - waitedNanos : WORTH_A_START_NANOS;
+    long since = System.nanoTime();
+    try {
+      wait(Math.max(1, TimeUnit.NANOSECONDS.toMillis(left)));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while a file waited to be read", e);
+    }
+    waitedNanos += counts ? System.nanoTime() - since : 0;
   }
 
   private Child lend(Child child) {
@@ -74,6 +83,7 @@ final class Pool implements AutoCloseable {
   }
 
   private Child started() {
+    waitedNanos = 0;
     Child child = start.get();
     all.removeIf(c -> !c.isAlive());
     all.add(child);

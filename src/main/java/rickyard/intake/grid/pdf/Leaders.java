@@ -28,14 +28,26 @@ final class Leaders {
 
   private static boolean isLeader(List<Glyph> glyphs, int from, int at) {
     Glyph glyph = glyphs.get(at);
-    boolean dot = glyph.text().chars().allMatch(c -> ".…·_".indexOf(c) >= 0);
-    return dot && (at == from || glyph.left() - glyphs.get(at - 1).right() < glyph.size());
+    return isDotted(glyph.text())
+        && (at == from || glyph.left() - glyphs.get(at - 1).right() < glyph.size());
+  }
+
+  private static boolean isDotted(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (".…·_".indexOf(text.charAt(i)) < 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static int dots(List<Glyph> glyphs, int from, int to) {
-    return glyphs.subList(from, to).stream()
-        .mapToInt(g -> g.text().equals("…") ? LEAST : g.text().length())
-        .sum();
+    int dots = 0;
+    for (int at = from; at < to; at++) {
+      String text = glyphs.get(at).text();
+      dots += text.equals("…") ? LEAST : text.length();
+    }
+    return dots;
   }
 
   /**

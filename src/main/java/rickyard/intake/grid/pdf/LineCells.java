@@ -18,6 +18,8 @@ final class LineCells {
   private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
   private static final String LOWERED = "₀₁₂₃₄₅₆₇₈₉";
 
+  private static final double[] NO_RULES = {};
+
   private final List<Line2D> ruled;
   private final Set<String> cautions;
 
@@ -81,6 +83,9 @@ final class LineCells {
 
   /** Places along the line where a ruled line crosses it. */
   private double[] rulesAt(TextLine line) {
+    if (ruled.isEmpty()) {
+      return NO_RULES;
+    }
     double size = line.glyphs().get(0).size();
     double y = line.base() - 0.3 * size;
     return ruled.stream()
@@ -102,8 +107,12 @@ final class LineCells {
       return;
     }
     String text = CellText.plain(spelled(open, blanks) + (isStruck(open) ? struck() : ""));
-    double left = open.stream().mapToDouble(Glyph::left).min().orElseThrow();
-    double right = open.stream().mapToDouble(Glyph::right).max().orElseThrow();
+    double left = open.get(0).left();
+    double right = open.get(0).right();
+    for (Glyph glyph : open) {
+      left = Math.min(left, glyph.left());
+      right = Math.max(right, glyph.right());
+    }
     if (!text.isEmpty()) {
       cells.add(new Cell(text, left, right, cells.size() + 1));
     }
@@ -116,6 +125,9 @@ final class LineCells {
   }
 
   private boolean isStruck(List<Glyph> piece) {
+    if (ruled.isEmpty()) {
+      return false;
+    }
     Glyph first = piece.get(0);
     double from = first.left();
     double to = piece.get(piece.size() - 1).right();
@@ -158,7 +170,12 @@ final class LineCells {
   }
 
   private static boolean hasBlank(List<Glyph> blanks, double from, double to) {
-    return blanks.stream().anyMatch(b -> b.middle() > from - 0.5 && b.middle() < to + 0.5);
+    for (Glyph blank : blanks) {
+      if (blank.middle() > from - 0.5 && blank.middle() < to + 0.5) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A raised digit is a note or a power, never a digit of the figure beside it. */

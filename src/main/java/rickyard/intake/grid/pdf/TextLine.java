@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableMap;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /** Characters on one base line, small raised or lowered ones with them. */
@@ -53,12 +52,20 @@ final class TextLine {
 
   private static void place(NavigableMap<Double, TextLine> lines, Glyph glyph) {
     double reach = SAME * glyph.size();
-    Optional<TextLine> nearest =
-        lines.subMap(glyph.base() - reach, true, glyph.base() + reach, true).values().stream()
-            .filter(line -> line.size <= 2.5 * glyph.size())
-            .min(Comparator.comparingDouble(line -> Math.abs(line.base - glyph.base())));
-    TextLine line = nearest.orElseGet(() -> opened(lines, glyph));
+    TextLine nearest = null;
+    for (TextLine line :
+        lines.subMap(glyph.base() - reach, true, glyph.base() + reach, true).values()) {
+      if (line.size <= 2.5 * glyph.size()
+          && (nearest == null || line.distance(glyph) < nearest.distance(glyph))) {
+        nearest = line;
+      }
+    }
+    TextLine line = nearest == null ? opened(lines, glyph) : nearest;
     line.glyphs.add(glyph);
+  }
+
+  private double distance(Glyph glyph) {
+    return Math.abs(base - glyph.base());
   }
 
   private static TextLine opened(NavigableMap<Double, TextLine> lines, Glyph glyph) {
