@@ -80,6 +80,10 @@ final class ColumnKey {
             .allMatch(p -> p.kind() == Kind.FILLER);
   }
 
+  boolean isEmpty() {
+    return texts.isEmpty();
+  }
+
   /** What a heading says in the words of the key; the heading itself if it is no sign. */
   String said(String heading) {
     return texts.isEmpty() ? heading : texts.getOrDefault(key(heading), heading);

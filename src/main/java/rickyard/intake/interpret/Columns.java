@@ -15,19 +15,45 @@ final class Columns {
   /** The piece of a line that stands over a cell. */
   static Optional<Piece> over(List<Piece> line, Cell cell, boolean certain) {
     if (certain) {
-      return line.stream().filter(p -> p.cell().column() == cell.column()).findFirst();
+      return inColumn(line, cell.column());
     }
-    Optional<Piece> touching =
-        line.stream()
-            .filter(p -> p.cell().overlap(cell) > 0)
-            .max(
-                Comparator.comparingDouble((Piece p) -> p.cell().overlap(cell))
-                    .thenComparingDouble(p -> -rightEdges(p.cell(), cell)));
-    if (touching.isPresent()) {
-      return touching;
+    Piece touching = null;
+    for (Piece piece : line) {
+      boolean touches = piece.cell().overlap(cell) > 0;
+      if (touches && (touching == null || isMoreOver(piece, touching, cell))) {
+        touching = piece;
+      }
     }
-    List<Piece> near = line.stream().filter(p -> gap(p.cell(), cell) <= REACH).toList();
-    return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+    return touching == null ? near(line, cell) : Optional.of(touching);
+  }
+
+  private static Optional<Piece> inColumn(List<Piece> line, int column) {
+    for (Piece piece : line) {
+      if (piece.cell().column() == column) {
+        return Optional.of(piece);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Of two with the same overlap the one whose right edge is nearer; of two such the earlier. */
+  private static boolean isMoreOver(Piece piece, Piece other, Cell cell) {
+    int overlap = Double.compare(piece.cell().overlap(cell), other.cell().overlap(cell));
+    return overlap > 0
+        || (overlap == 0 && rightEdges(piece.cell(), cell) < rightEdges(other.cell(), cell));
+  }
+
+  private static Optional<Piece> near(List<Piece> line, Cell cell) {
+    Piece near = null;
+    for (Piece piece : line) {
+      if (gap(piece.cell(), cell) <= REACH) {
+        if (near != null) {
+          return Optional.empty();
+        }
+        near = piece;
+      }
+    }
+    return Optional.ofNullable(near);
   }
 
   /**

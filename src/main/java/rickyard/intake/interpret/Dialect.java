@@ -55,6 +55,10 @@ enum Dialect {
   }
 
   static int count(String text, char mark) {
-    return (int) text.chars().filter(c -> c == mark).count();
+    int count = 0;
+    for (int i = 0; i < text.length(); i++) {
+      count += text.charAt(i) == mark ? 1 : 0;
+    }
+    return count;
   }
 }

@@ -41,6 +41,7 @@ public final class Interpreter {
           ScannedPages.CAUTION);
 
   private final Dictionary dictionary;
+  private final CellTexts texts;
   private final ReadingProgress progress;
 
   public Interpreter(Dictionary dictionary) {
@@ -50,6 +51,7 @@ public final class Interpreter {
   /** An interpreter that tells how far it is in a long document. */
   public Interpreter(Dictionary dictionary, ReadingProgress progress) {
     this.dictionary = dictionary;
+    this.texts = new CellTexts(dictionary);
     this.progress = progress;
   }
 
@@ -89,7 +91,7 @@ public final class Interpreter {
 
   private Found found(Grid grid, PageHints hints, String documentSha256) {
     boolean certain = grid.kind() == Grid.Kind.TABLE;
-    List<Line> lines = new Lines(dictionary, certain, hints).of(grid);
+    List<Line> lines = new Lines(texts, certain, hints).of(grid);
     Walk walk = new Walk(dictionary, lines, certain, documentSha256);
     walk.run(progress);
     List<SampleDraft> drafts = walk.samples().withFigures();
@@ -106,7 +108,7 @@ public final class Interpreter {
         walk.said(),
         walk.unknown(),
         lines.stream().anyMatch(l -> l.pieces().stream().anyMatch(Piece::isLabel)),
-        new PageLayout(dictionary, lines).of(walk.front().lab(), walk.heads(), drafts));
+        new PageLayout(texts, lines).of(walk.front().lab(), walk.heads(), drafts));
   }
 
   private static void standings(Front front, List<SampleDraft> drafts) {

@@ -43,9 +43,13 @@ record Label(
    * The label in a text; empty unless every word of the text is understood and one analyte named.
    */
   static Optional<Label> read(Dictionary dictionary, String text) {
-    return plain(dictionary, text)
-        .or(() -> turned(dictionary, text))
-        .or(() -> bracketed(dictionary, text));
+    Optional<Label> plain = plain(dictionary, text);
+    if (plain.isPresent()) {
+      return plain;
+    }
+    Optional<Label> turned =
+        text.indexOf(',') < 0 ? Optional.empty() : turned(dictionary, text);
+    return turned.isPresent() ? turned : bracketed(dictionary, text);
   }
 
   /** 'Fibre, acid detergent, %': the head word first, marks last. */

@@ -58,6 +58,10 @@ final class Legend {
     }
   }
 
+  boolean isEmpty() {
+    return words.isEmpty();
+  }
+
   /** What the report says of a mark: nd, trace or absent; empty if it says nothing. */
   Optional<String> meaning(String mark) {
     return Optional.ofNullable(words.get(key(mark)));

@@ -14,26 +14,18 @@ import rickyard.intake.grid.Row;
 
 /** The rows of a grid with their cells understood one by one; 'Starch: 1.2 %' becomes two cells. */
 final class Lines {
-  private static final int LONGEST_SPLIT = 80;
-  private final Dictionary dictionary;
   private static final int LONGEST_FIELDS = 200;
-  private static final Pattern BETWEEN =
-      Pattern.compile(
-          "\\s+[\u00B7\u2022|]\\s+|\\s+[\u2013\u2014]\\s+|\\s+-\\s+(?=\\p{Lu})|;\\s+(?=\\p{L})");
+  private static final Pattern HEAD = Pattern.compile("^[\\s:=]+");
+
+  private final CellTexts texts;
+  private final Dictionary dictionary;
   private final boolean certain;
-  private final Memo<Boolean> whole;
-  private final Memo<Boolean> undivided;
-  private final Memo<Boolean> fields;
-  private final Memo<Boolean> figures;
   private final PageHints hints;
 
-  Lines(Dictionary dictionary, boolean certain, PageHints hints) {
-    this.dictionary = dictionary;
+  Lines(CellTexts texts, boolean certain, PageHints hints) {
+    this.texts = texts;
+    this.dictionary = texts.dictionary();
     this.certain = certain;
-    this.whole = new Memo<>(this::isWhole);
-    this.undivided = new Memo<>(this::isUndivided);
-    this.fields = new Memo<>(text -> FieldMark.read(dictionary, text).isPresent());
-    this.figures = new Memo<>(this::isNumeral);
     this.hints = hints;
   }
 
@@ -46,7 +38,7 @@ final class Lines {
             Legend.of(dictionary, grid),
             ColumnKey.of(dictionary, grid),
             certain);
-    Pieces pieces = new Pieces(reading);
+    Pieces pieces = new Pieces(reading, texts);
     List<Line> lines = new ArrayList<>();
     for (Page page : grid.pages()) {
       for (Row row : page.rows()) {
@@ -59,7 +51,7 @@ final class Lines {
   private Line line(int page, Row row, Pieces known) {
     List<Piece> pieces = new ArrayList<>();
     for (Cell cell : row.cells()) {
-      if (undivided.of(cell.text())) {
+      if (texts.isUndivided(cell.text())) {
         pieces.add(known.of(cell));
       } else {
         split(cell, row).forEach(part -> pieces.add(known.of(part)));
@@ -79,7 +71,7 @@ final class Lines {
           if (!behindField && cell.nature() == Cell.Nature.PRINTED) {
             figures(cell, row, distinct);
           }
-          behindField = fields.of(cell.text());
+          behindField = texts.field(cell.text()).isPresent();
         }
       }
     }
@@ -87,7 +79,7 @@ final class Lines {
   }
 
   private void figures(Cell cell, Row row, Set<String> into) {
-    if (undivided.of(cell.text())) {
+    if (texts.isUndivided(cell.text())) {
       figure(cell.text(), into);
     } else {
       split(cell, row).forEach(c -> figure(c.text(), into));
@@ -95,24 +87,9 @@ final class Lines {
   }
 
   private void figure(String text, Set<String> into) {
-    if (isFigure(text)) {
+    if (texts.isFigure(text)) {
       into.add(text);
     }
-  }
-
-  /** Whether a cell with this text is one piece, whatever stands beside it. */
-  private boolean isUndivided(String text) {
-    return (text.length() > LONGEST_SPLIT || whole.of(text)) && !BETWEEN.matcher(text).find();
-  }
-
-  private boolean isFigure(String text) {
-    return figures.of(text);
-  }
-
-  private boolean isNumeral(String text) {
-    return Numerals.read(text, Dialect.OPEN, true)
-        .filter(f -> dictionary.read(f.rest(), Dictionary.IN_MARK).unknown().isEmpty())
-        .isPresent();
   }
 
   private List<Cell> split(Cell cell, Row row) {
@@ -126,10 +103,10 @@ final class Lines {
   /** 'Report 77 · Sampled 3 May 2026': fields in a row with a mark between them. */
   private List<Cell> fields(Cell cell) {
     String text = cell.text();
-    Matcher mark = BETWEEN.matcher(text);
+    Matcher mark = CellTexts.between().matcher(text);
     if (text.length() > LONGEST_FIELDS
         || !mark.find()
-        || FieldMark.read(dictionary, text.substring(0, mark.start())).isEmpty()) {
+        || texts.field(text.substring(0, mark.start())).isEmpty()) {
       return List.of(cell);
     }
     List<Cell> parts = new ArrayList<>();
@@ -155,11 +132,11 @@ final class Lines {
 
   private List<Cell> figure(Cell cell, Row row) {
     String text = cell.text();
-    if (text.length() > LONGEST_SPLIT || whole.of(text)) {
+    if (texts.isWhole(text)) {
       return List.of(cell);
     }
     for (int at = 1; at < text.length(); at++) {
-      if (isBorder(text.charAt(at))) {
+      if (CellTexts.isBorder(text.charAt(at))) {
         Optional<List<Cell>> parts = splitAt(cell, row, at);
         if (parts.isPresent()) {
           return parts.get();
@@ -169,31 +146,13 @@ final class Lines {
     return List.of(cell);
   }
 
-  /** Whether a text is one label, or holds no place at which it could be divided. */
-  private boolean isWhole(String text) {
-    return !hasBorder(text) || Label.read(dictionary, text).isPresent();
-  }
-
-  private static boolean hasBorder(String text) {
-    for (int at = 1; at < text.length(); at++) {
-      if (isBorder(text.charAt(at))) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static boolean isBorder(char c) {
-    return c == ' ' || c == ':' || c == '=';
-  }
-
   private Optional<List<Cell>> splitAt(Cell cell, Row row, int at) {
     String head = cell.text().substring(0, at).strip();
-    String tail = cell.text().substring(at).replaceFirst("^[\\s:=]+", "").strip();
+    String tail = HEAD.matcher(cell.text().substring(at)).replaceFirst("").strip();
     if (head.isEmpty()
         || tail.isEmpty()
-        || Label.read(dictionary, head).isEmpty()
-        || !isFigure(tail)) {
+        || texts.label(head).isEmpty()
+        || !texts.isFigure(tail)) {
       return Optional.empty();
     }
     double border = cell.left() + (cell.right() - cell.left()) * at / cell.text().length();

@@ -1,17 +1,17 @@
 package rickyard.intake.interpret;
 
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
  * Remembers what was made of a text: in a long table most texts were read before. It forgets all
- * when it is full, so that its size has a bound.
+ * when it is full, so that its size has a bound. Several threads may ask at once.
  */
 final class Memo<T> {
   private static final int MOST = 20_000;
 
-  private final Map<String, T> known = new HashMap<>();
+  private final Map<String, T> known = new ConcurrentHashMap<>();
   private final Function<String, T> make;
 
   Memo(Function<String, T> make) {

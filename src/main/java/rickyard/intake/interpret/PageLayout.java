@@ -26,12 +26,12 @@ final class PageLayout {
   private static final int LONGEST = 80;
 
   private final List<Line> lines;
-  private final Memo<Optional<Label>> overColumn;
+  private final CellTexts texts;
   private final Memo<String> plainWords = new Memo<>(text -> cut(plain(Words.of(text))));
 
-  PageLayout(Dictionary dictionary, List<Line> lines) {
+  PageLayout(CellTexts texts, List<Line> lines) {
     this.lines = List.copyOf(lines);
-    this.overColumn = new Memo<>(text -> Label.read(dictionary, text));
+    this.texts = texts;
   }
 
   private static long place(int page, int row) {
@@ -171,7 +171,7 @@ final class PageLayout {
         .or(
             () ->
                 Optional.of(finding.place().column())
-                    .filter(text -> names(overColumn.of(text), finding)))
+                    .filter(text -> names(texts.label(text), finding)))
         .map(plainWords::of);
   }
 

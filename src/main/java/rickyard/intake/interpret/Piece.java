@@ -76,6 +76,11 @@ record Piece(
    */
   record Reading(
       Dictionary dictionary, Dialect dialect, Legend legend, ColumnKey key, boolean certain) {
+    /** Whether it says itself what some of its words mean. */
+    boolean hasOwnWords() {
+      return !legend.isEmpty() || !key.isEmpty();
+    }
+
     Reading as(Dialect other) {
       return new Reading(dictionary, other, legend, key, certain);
     }

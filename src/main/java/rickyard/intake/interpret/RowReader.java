@@ -292,7 +292,9 @@ final class RowReader {
   }
 
   static <T> void say(List<Said<T>> all, Optional<T> what, int from) {
-    what.ifPresent(w -> all.add(new Said<>(w, from)));
+    if (what.isPresent()) {
+      all.add(new Said<>(what.get(), from));
+    }
   }
 
   private static String rawUnit(Item item, Piece piece, Heading heading) {

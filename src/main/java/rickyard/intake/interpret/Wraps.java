@@ -184,13 +184,14 @@ final class Wraps {
    * brackets has its name above. Read by itself it would be a column of results.
    */
   private Optional<Line> bracket(Line upper, Line lower) {
+    if (upper.pieces().size() != 1 || lower.pieces().size() < 2) {
+      return Optional.empty();
+    }
     Piece above = upper.pieces().get(0);
     List<Piece> under =
         lower.pieces().stream().filter(p -> p.cell().overlap(above.cell()) > 0).toList();
     boolean open =
-        upper.pieces().size() == 1
-            && lower.pieces().size() >= 2
-            && follow(upper, lower)
+        follow(upper, lower)
             && isWords(above)
             && none(lower)
             && under.size() == 1
