@@ -67,8 +67,7 @@ record FieldMark(String field, String value, boolean marked) {
 
   private static Optional<String> name(Dictionary dictionary, String text) {
     String plain = text.replace('#', ' ');
-    String bare =
-        plain.indexOf('(') < 0 ? plain : LAST_BRACKET.matcher(plain).replaceFirst("");
+    String bare = plain.indexOf('(') < 0 ? plain : LAST_BRACKET.matcher(plain).replaceFirst("");
     Meaning meaning = dictionary.read(bare, KINDS);
     if (!meaning.isWhole()) {
       return Optional.empty();

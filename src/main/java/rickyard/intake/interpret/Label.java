@@ -47,8 +47,7 @@ record Label(
     if (plain.isPresent()) {
       return plain;
     }
-    Optional<Label> turned =
-        text.indexOf(',') < 0 ? Optional.empty() : turned(dictionary, text);
+    Optional<Label> turned = text.indexOf(',') < 0 ? Optional.empty() : turned(dictionary, text);
     return turned.isPresent() ? turned : bracketed(dictionary, text);
   }
 

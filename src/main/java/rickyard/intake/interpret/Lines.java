@@ -149,10 +149,7 @@ final class Lines {
   private Optional<List<Cell>> splitAt(Cell cell, Row row, int at) {
     String head = cell.text().substring(0, at).strip();
     String tail = HEAD.matcher(cell.text().substring(at)).replaceFirst("").strip();
-    if (head.isEmpty()
-        || tail.isEmpty()
-        || texts.label(head).isEmpty()
-        || !texts.isFigure(tail)) {
+    if (head.isEmpty() || tail.isEmpty() || texts.label(head).isEmpty() || !texts.isFigure(tail)) {
       return Optional.empty();
     }
     double border = cell.left() + (cell.right() - cell.left()) * at / cell.text().length();

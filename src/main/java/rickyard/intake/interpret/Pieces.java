@@ -7,8 +7,8 @@ import rickyard.intake.grid.Cell;
 
 /**
  * Understands the cells of one document; a text of one nature means the same wherever it stands.
- * What another document may mean otherwise, by its decimal mark, its legend or its key, is read
- * for it anew.
+ * What another document may mean otherwise, by its decimal mark, its legend or its key, is read for
+ * it anew.
  */
 final class Pieces {
   private static final int MOST_PLACED = 50_000;

@@ -27,8 +27,6 @@ import rickyard.report.view.MorningView;
 import rickyard.report.view.TableRowUsed;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -36,8 +34,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * summary.json: every output table as an array of objects with the table's column names, and what
- * the page says beyond them. Numbers as in the CSV files; an unknown number is null. Members keep
- * their order; new ones are added at the end.
+ * the page says beyond them, each object on a line of its own. Numbers as in the CSV files; an
+ * unknown number is null. Members keep their order; new ones are added at the end.
  */
 public final class SummaryJson {
   private static final JsonMapper MAPPER =
@@ -45,8 +43,7 @@ public final class SummaryJson {
           .enable(SerializationFeature.INDENT_OUTPUT)
           .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
           .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-          .defaultPrettyPrinter(
-              new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")))
+          .defaultPrettyPrinter(new RowLines())
           .build();
 
   private SummaryJson() {}
@@ -78,7 +75,7 @@ public final class SummaryJson {
       words(json, "warnings", view.warnings());
       words(json, "changes", view.changes());
       for (Table table : MorningTables.of(view, coOp)) {
-        objects(json, member(table), table.rows(), (node, row) -> row(node, table, row));
+        rows(json, table);
       }
       objects(json, "horse_details", view.horses(), (node, horse) -> horse(node, horse, view));
       objects(json, "lot_assumptions", view.lots(), SummaryJson::assumptions);
@@ -118,9 +115,27 @@ public final class SummaryJson {
     return table.file().replace(".csv", "").replace('-', '_');
   }
 
-  private static void row(ObjectNode node, Table table, List<Field> row) {
-    for (int i = 0; i < row.size(); i++) {
-      put(node, table.columns().get(i), row.get(i));
+  private static void rows(JsonGenerator json, Table table) {
+    json.writeArrayPropertyStart(member(table));
+    List<String> columns = table.columns();
+    for (List<Field> row : table.rows()) {
+      json.writeStartObject();
+      for (int i = 0; i < columns.size(); i++) {
+        json.writeName(columns.get(i));
+        write(json, row.get(i));
+      }
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void write(JsonGenerator json, Field field) {
+    if (field instanceof Field.Text text) {
+      json.writeString(text.text());
+    } else if (field instanceof Field.Figure figure && figure.number().isPresent()) {
+      json.writeNumber(figure.number().get());
+    } else {
+      json.writeNull();
     }
   }
 

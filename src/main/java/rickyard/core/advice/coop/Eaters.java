@@ -2,6 +2,7 @@ package rickyard.core.advice.coop;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +34,9 @@ final class Eaters {
   private final Set<String> free;
   private final List<Eater> eaters = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
+
+  /** Lots that clear for the same groups; most horses of a network are alike in this. */
+  private final Map<SortedSet<String>, SortedSet<String>> clearedHay = new HashMap<>();
 
   /**
    * @param free horses that need not keep to what their people are told
@@ -178,8 +182,7 @@ final class Eaters {
   /** Cleared lots in a form that all members can chew; who cannot chew hay keeps what it is fed. */
   private SortedSet<String> may(
       SortedSet<String> groups, SortedSet<String> now, List<Eater.Member> members) {
-    SortedSet<String> lots = standings.cleared(context.larder().lots().keySet(), groups);
-    lots.removeIf(lot -> !isHay(lot));
+    SortedSet<String> lots = new TreeSet<>(clearedHay.computeIfAbsent(groups, this::clearedHay));
     if (!standings.dietLimited(groups).isEmpty()) {
       lots.removeIf(lot -> now.contains(lot) ? isOver(members) : !isDietCleared(members, lot));
     }
@@ -196,6 +199,12 @@ final class Eaters {
               + ": no other hay is given where it cannot chew its form; bags of chopped forage or"
               + " cubes are not shared out");
     }
+    return lots;
+  }
+
+  private SortedSet<String> clearedHay(SortedSet<String> groups) {
+    SortedSet<String> lots = standings.cleared(context.larder().lots().keySet(), groups);
+    lots.removeIf(lot -> !isHay(lot));
     return lots;
   }
 
