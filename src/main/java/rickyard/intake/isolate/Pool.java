@@ -54,21 +54,21 @@ final class Pool implements AutoCloseable {
       if (lent == 0 || (lent < most && waitedNanos >= WORTH_A_START_NANOS)) {
         return lend(started());
       }
-      await();
+      boolean counts = lent < most;
+      long since = System.nanoTime();
+      try {
+        wait(TimeUnit.NANOSECONDS.toMillis(counts ? left() : WORTH_A_START_NANOS));
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new IllegalStateException("interrupted while a file waited to be read", e);
+      }
+      waitedNanos += counts ? System.nanoTime() - since : 0;
     }
   }
 
-  private void await() {
-    boolean counts = lent < most;
-    long left = counts ? WORTH_A_START_NANOS - waitedNanos : WORTH_A_START_NANOS;
-    long since = System.nanoTime();
-    try {
-      wait(Math.max(1, TimeUnit.NANOSECONDS.toMillis(left)));
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while a file waited to be read", e);
-    }
-    waitedNanos += counts ? System.nanoTime() - since : 0;
+  /** What is still to be waited before another start pays; a millisecond at least. */
+  private long left() {
+    return Math.max(TimeUnit.MILLISECONDS.toNanos(1), WORTH_A_START_NANOS - waitedNanos);
   }
 
   private Child lend(Child child) {
