@@ -45,7 +45,7 @@ class SummarySchemaTest {
         PublishedSchema.publishedFaults(good.replace("\"p_over\"", "\"p_under\"")).isEmpty());
     assertFalse(
         PublishedSchema.publishedFaults(
-                good.replaceFirst("\"files\" : (\\d+)", "\"files\" : \"$1\""))
+                good.replaceFirst("\"files\"\\s*:\\s*(\\d+)", "\"files\": \"$1\""))
             .isEmpty());
   }
 

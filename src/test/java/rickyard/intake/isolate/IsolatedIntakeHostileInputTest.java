@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -48,7 +49,7 @@ class IsolatedIntakeHostileInputTest {
       "Lot,L-1\nAnalyte,Unit,Dry matter\nDry matter,%,88.0\nWSC,%,7.0\nStarch,%,0.6\n"
           .getBytes(StandardCharsets.UTF_8);
 
-  private final List<String> told = new ArrayList<>();
+  private final List<String> told = Collections.synchronizedList(new ArrayList<>());
   private final IsolatedIntake intake =
       new IsolatedIntake(SETUP, TIGHT, 2, this::listener, command("faulty-reader"));
 
@@ -151,6 +152,25 @@ class IsolatedIntakeHostileInputTest {
         assertTrue(intake.running() <= 2);
       }
       assertEquals("too-slow", slow.get(2, TimeUnit.MINUTES).code());
+    } finally {
+      readers.shutdownNow();
+    }
+  }
+
+  /** Each file takes 0.4 s: no single wait is worth a start, but all of them together are. */
+  @Test
+  void filesThatWaitTimeAndAgainGetAnotherChild() throws Exception {
+    only("good.csv", GOOD);
+    ExecutorService readers = Executors.newFixedThreadPool(2);
+    try {
+      List<Future<ReadDocument>> all = new ArrayList<>();
+      for (int i = 0; i < 8; i++) {
+        all.add(readers.submit(() -> only("chatty.csv", GOOD)));
+      }
+      for (Future<ReadDocument> each : all) {
+        assertTrue(each.get(2, TimeUnit.MINUTES).report().isPresent());
+      }
+      assertEquals(2, intake.running());
     } finally {
       readers.shutdownNow();
     }
