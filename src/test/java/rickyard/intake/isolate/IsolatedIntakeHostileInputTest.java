@@ -157,7 +157,10 @@ class IsolatedIntakeHostileInputTest {
     }
   }
 
-  /** Each file takes 0.4 s: no single wait is worth a start, but all of them together are. */
+  /**
+   * Each file takes 0.4 s, and what was read is put away before the next is asked for: two readers
+   * hand one child to and fro. No single wait is worth a start, but all of them together are.
+   */
   @Test
   void filesThatWaitTimeAndAgainGetAnotherChild() throws Exception {
     only("good.csv", GOOD);
@@ -165,7 +168,7 @@ class IsolatedIntakeHostileInputTest {
     try {
       List<Future<ReadDocument>> all = new ArrayList<>();
       for (int i = 0; i < 8; i++) {
-        all.add(readers.submit(() -> only("chatty.csv", GOOD)));
+        all.add(readers.submit(() -> putAway(only("chatty.csv", GOOD))));
       }
       for (Future<ReadDocument> each : all) {
         assertTrue(each.get(2, TimeUnit.MINUTES).report().isPresent());
@@ -174,6 +177,11 @@ class IsolatedIntakeHostileInputTest {
     } finally {
       readers.shutdownNow();
     }
+  }
+
+  private static ReadDocument putAway(ReadDocument read) throws InterruptedException {
+    Thread.sleep(200);
+    return read;
   }
 
   @Test
