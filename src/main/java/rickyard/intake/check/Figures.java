@@ -42,8 +42,12 @@ public record Figures(
 
   /** Dry matter unless no content stands on it. */
   Basis commonBasis() {
-    boolean dry = values.values().stream().anyMatch(v -> v.basis() == Basis.DRY_MATTER);
-    return dry ? Basis.DRY_MATTER : Basis.AS_FED;
+    for (Measured value : values.values()) {
+      if (value.basis() == Basis.DRY_MATTER) {
+        return Basis.DRY_MATTER;
+      }
+    }
+    return Basis.AS_FED;
   }
 
   /** Dry matter in %, printed or from moisture. */

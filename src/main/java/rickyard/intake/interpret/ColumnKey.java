@@ -27,6 +27,9 @@ final class ColumnKey {
           "^(?:key|legend)?[:\\s]*(?<sign>[^:=]{1,24}?)\\s*(?:[:=]|\\s(?:is|means)\\s)\\s*(?<text>[^:=]{2,60})$",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern VERB =
+      Pattern.compile("\\s(?:is|means)\\s", Pattern.CASE_INSENSITIVE);
+
   private final Map<String, String> texts;
 
   private ColumnKey(Map<String, String> texts) {
@@ -40,6 +43,7 @@ final class ColumnKey {
     for (Page page : grid.pages()) {
       for (Row row : page.rows()) {
         row.cells().stream()
+            .filter(cell -> mayBeEntry(cell.text()))
             .flatMap(cell -> PARTS.splitAsStream(cell.text()))
             .map(part -> ENTRY.matcher(part.strip()))
             .filter(Matcher::find)
@@ -50,6 +54,11 @@ final class ColumnKey {
     torn.forEach(texts::remove);
     torn.forEach(bases::remove);
     return new ColumnKey(Set.copyOf(bases.values()).size() == 2 ? texts : Map.of());
+  }
+
+  /** Whether there is a sign or a word that stands in every entry: few cells have one. */
+  private static boolean mayBeEntry(String text) {
+    return text.indexOf(':') >= 0 || text.indexOf('=') >= 0 || VERB.matcher(text).find();
   }
 
   private static void take(

@@ -39,9 +39,12 @@ final class LabelsLast {
   }
 
   private static Optional<Piece> find(Line line, String role) {
-    return line.pieces().stream()
-        .filter(p -> p.heading().isWhole() && p.heading().has(Kind.ROLE, role))
-        .findFirst();
+    for (Piece piece : line.pieces()) {
+      if (piece.heading().isWhole() && piece.heading().has(Kind.ROLE, role)) {
+        return Optional.of(piece);
+      }
+    }
+    return Optional.empty();
   }
 
   private Line row(Line line, Line over) {

@@ -160,22 +160,17 @@ final class PageLayout {
   /** The analyte's name in its row, or over its column. */
   private Optional<String> label(Finding finding, Map<Long, Line> rows) {
     Line row = rows.get(place(finding.place().page(), finding.place().row()));
-    Optional<String> beside =
-        row == null
-            ? Optional.empty()
-            : row.pieces().stream()
-                .filter(p -> names(p.label(), finding))
-                .map(Piece::text)
-                .findFirst();
-    return beside
-        .or(
-            () ->
-                Optional.of(finding.place().column())
-                    .filter(text -> names(texts.label(text), finding)))
+    for (Piece piece : row == null ? List.<Piece>of() : row.pieces()) {
+      if (names(piece.label(), finding)) {
+        return Optional.of(plainWords.of(piece.text()));
+      }
+    }
+    return Optional.of(finding.place().column())
+        .filter(text -> names(texts.label(text), finding))
         .map(plainWords::of);
   }
 
   private static boolean names(Optional<Label> label, Finding finding) {
-    return label.filter(l -> l.code().equals(finding.code())).isPresent();
+    return label.isPresent() && label.get().code().equals(finding.code());
   }
 }

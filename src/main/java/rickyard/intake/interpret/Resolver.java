@@ -1,5 +1,6 @@
 package rickyard.intake.interpret;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rickyard.core.forage.Analyte;
@@ -68,16 +69,13 @@ final class Resolver {
       return new Choice(Optional.empty(), "unit-not-stated");
     }
     if (said.get(0).from() > 0) {
-      List<Unit> distinct =
-          said.stream()
-              .filter(s -> s.from() <= NEAR || said.get(0).from() > NEAR)
-              .map(Said::what)
-              .distinct()
-              .toList();
-      List<Unit> possible =
-          distinct.stream()
-              .filter(u -> allowed.contains(u) && isPossible(finding, rule, u))
-              .toList();
+      List<Unit> distinct = distinct(said);
+      List<Unit> possible = new ArrayList<>(1);
+      for (Unit unit : distinct) {
+        if (allowed.contains(unit) && isPossible(finding, rule, unit)) {
+          possible.add(unit);
+        }
+      }
       if (possible.size() > 1) {
         return new Choice(Optional.empty(), "unit-contradiction");
       }
@@ -89,6 +87,18 @@ final class Resolver {
     return allowed.contains(unit)
         ? new Choice(Optional.of(unit), "")
         : new Choice(Optional.empty(), "unit-not-possible");
+  }
+
+  /** What is said near; where nothing is, what is said elsewhere. */
+  private static List<Unit> distinct(List<Said<Unit>> said) {
+    List<Unit> distinct = new ArrayList<>(1);
+    for (Said<Unit> one : said) {
+      boolean counts = one.from() <= NEAR || said.get(0).from() > NEAR;
+      if (counts && !distinct.contains(one.what())) {
+        distinct.add(one.what());
+      }
+    }
+    return distinct;
   }
 
   /** Whether a figure in this unit stays below what is possible for its analyte. */
@@ -117,7 +127,14 @@ final class Resolver {
     if (said.get(0).from() == 0) {
       return false;
     }
-    return said.stream().filter(s -> s.from() <= NEAR).map(Said::what).distinct().count() > 1;
+    Optional<String> near = Optional.empty();
+    for (Said<String> one : said) {
+      if (one.from() <= NEAR && near.filter(n -> !n.equals(one.what())).isPresent()) {
+        return true;
+      }
+      near = one.from() <= NEAR ? Optional.of(one.what()) : near;
+    }
+    return false;
   }
 
   private static String basisTrouble(Finding finding) {

@@ -27,7 +27,7 @@ final class Words {
   /** Texts that were cut already: a cell is asked many questions, and a table repeats its cells. */
   private static final ConcurrentHashMap<String, List<String>> KNOWN = new ConcurrentHashMap<>();
 
-  private static final String SIGNS = "*#^()[].&";
+  private static final String SIGNS = "*#^&";
   private static final int MOST_KNOWN = 20_000;
   private static final int LONGEST_KNOWN = 80;
 
@@ -53,15 +53,32 @@ final class Words {
     return isSimple(text) ? simple(text) : careful(text);
   }
 
-  /** Nothing but ASCII, and no sign that may belong to a footnote, a number or an abbreviation. */
+  /**
+   * Nothing but ASCII, and no sign that may belong to a footnote, to a number before a name or to
+   * an abbreviation: a point stands behind no letter, a bracket at no end.
+   */
   private static boolean isSimple(String text) {
+    boolean afterLetter = false;
+    char last = ' ';
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c >= 0x80 || SIGNS.indexOf(c) >= 0) {
+      if (c >= 0x80 || SIGNS.indexOf(c) >= 0 || (c == '.' && afterLetter)) {
         return false;
       }
+      afterLetter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+      last = c > ' ' ? c : last;
     }
-    return true;
+    return last != ')' && last != ']' && !mayBeNumbered(text);
+  }
+
+  /** Whether it begins with a digit and has a sign with which a list is numbered. */
+  private static boolean mayBeNumbered(String text) {
+    int at = 0;
+    while (at < text.length() && text.charAt(at) <= ' ') {
+      at++;
+    }
+    boolean digit = at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9';
+    return digit && (text.indexOf('.') >= 0 || text.indexOf(')') >= 0);
   }
 
   /** The same as the careful way, for the many texts of which it changes nothing. */

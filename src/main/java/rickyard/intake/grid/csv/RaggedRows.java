@@ -26,7 +26,7 @@ final class RaggedRows {
     boolean headBefore = false;
     for (List<String> record : records) {
       boolean isHead = isHead(record);
-      if (record.stream().allMatch(String::isBlank)) {
+      if (isBlank(record)) {
         head = 0;
       } else if (isHead) {
         uneven = headBefore && (uneven || record.size() != head);
@@ -42,11 +42,36 @@ final class RaggedRows {
   }
 
   private static boolean isHead(List<String> record) {
-    long named = record.stream().filter(field -> !field.isBlank()).count();
+    long named = 0;
+    for (String field : record) {
+      named += field.isBlank() ? 0 : 1;
+    }
     return named >= LEAST_NAMES && figures(record) == 0;
   }
 
   private static long figures(List<String> record) {
-    return record.stream().filter(field -> FIGURE.matcher(field.strip()).matches()).count();
+    long figures = 0;
+    for (String field : record) {
+      figures += isFigure(field.strip()) ? 1 : 0;
+    }
+    return figures;
+  }
+
+  private static boolean isFigure(String text) {
+    if (text.isEmpty()) {
+      return false;
+    }
+    char last = text.charAt(text.length() - 1);
+    boolean mayBe = last == '%' || (last >= '0' && last <= '9');
+    return mayBe && FIGURE.matcher(text).matches();
+  }
+
+  private static boolean isBlank(List<String> record) {
+    for (String field : record) {
+      if (!field.isBlank()) {
+        return false;
+      }
+    }
+    return true;
   }
 }
