@@ -1,7 +1,9 @@
 package rickyard.core.forage;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import rickyard.core.quantity.Cites;
 
 /**
@@ -11,6 +13,11 @@ import rickyard.core.quantity.Cites;
  */
 public final class Uncertainties {
   private final List<ErrorTerm> terms;
+
+  /** Rows found already: a season asks for the same ones some million times. */
+  private final Map<Asked, Optional<ErrorTerm>> found = new ConcurrentHashMap<>();
+
+  private record Asked(String kind, AnalyteCode code, String method, MaterialClass material) {}
 
   public Uncertainties(List<ErrorTerm> terms) {
     this.terms = List.copyOf(terms);
@@ -65,15 +72,19 @@ public final class Uncertainties {
 
   private Optional<ErrorTerm> best(
       String kind, AnalyteCode code, String method, MaterialClass material) {
-    ErrorTerm found = null;
+    return found.computeIfAbsent(new Asked(kind, code, method, material), this::looked);
+  }
+
+  private Optional<ErrorTerm> looked(Asked asked) {
+    ErrorTerm best = null;
     int fit = -1;
     for (ErrorTerm term : terms) {
-      int now = term.fit(kind, code, method, material);
+      int now = term.fit(asked.kind(), asked.code(), asked.method(), asked.material());
       if (now > fit) {
         fit = now;
-        found = term;
+        best = term;
       }
     }
-    return Optional.ofNullable(found);
+    return Optional.ofNullable(best);
   }
 }

@@ -70,25 +70,33 @@ final class Grouping {
       table.addColumns(
           DoubleColumn.create("c" + g), DoubleColumn.create("n" + g), DoubleColumn.create("u" + g));
     }
-    view.lots().forEach(lot -> append(table, lot));
+    // Looked up by name once for each column, not once for each cell.
+    List<DoubleColumn> columns =
+        table.columns().stream().skip(1).map(c -> (DoubleColumn) c).toList();
+    StringColumn key = table.stringColumn(KEY);
+    for (SeasonLot lot : view.lots()) {
+      key.append(Integer.toString(keys.indexOf(key(lot))));
+      append(columns, lot);
+    }
     return table;
   }
 
-  private void append(Table table, SeasonLot lot) {
-    table.stringColumn(KEY).append(Integer.toString(keys.indexOf(key(lot))));
-    for (int q = 0; q < view.quantities().size(); q++) {
-      SeasonLot.Content content = lot.contents().get(view.quantities().get(q));
+  private void append(List<DoubleColumn> columns, SeasonLot lot) {
+    int at = 0;
+    for (String quantity : view.quantities()) {
+      SeasonLot.Content content = lot.contents().get(quantity);
       if (content == null) {
-        table.doubleColumn("q" + q).appendMissing();
+        columns.get(at).appendMissing();
       } else {
-        table.doubleColumn("q" + q).append(content.value());
+        columns.get(at).append(content.value());
       }
+      at++;
     }
-    for (int g = 0; g < groups.size(); g++) {
-      String group = groups.get(g);
-      table.doubleColumn("c" + g).append(lot.suits().contains(group) ? 1 : 0);
-      table.doubleColumn("n" + g).append(lot.notFor().contains(group) ? 1 : 0);
-      table.doubleColumn("u" + g).append(lot.undecided().contains(group) ? 1 : 0);
+    for (String group : groups) {
+      columns.get(at).append(lot.suits().contains(group) ? 1 : 0);
+      columns.get(at + 1).append(lot.notFor().contains(group) ? 1 : 0);
+      columns.get(at + 2).append(lot.undecided().contains(group) ? 1 : 0);
+      at += 3;
     }
   }
 

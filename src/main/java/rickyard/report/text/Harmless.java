@@ -21,12 +21,24 @@ public final class Harmless {
 
   /** The text with every steering character made visible. */
   public static String text(String raw) {
-    if (isPlain(raw)) {
+    if (isHarmless(raw)) {
       return raw;
     }
     StringBuilder out = new StringBuilder(raw.length());
     raw.codePoints().forEach(c -> out.appendCodePoint(shown(c)));
     return out.toString();
+  }
+
+  /** Whether every character shows as itself. */
+  private static boolean isHarmless(String raw) {
+    for (int i = 0; i < raw.length(); i++) {
+      char c = raw.charAt(i);
+      boolean plain = c >= ' ' && c < 0x7F;
+      if (!plain && (Character.isSurrogate(c) || shown(c) != c)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Most texts are: only printable characters of ASCII. */
