@@ -69,10 +69,21 @@ final class Unpacked {
     }
   }
 
-  /** How its processes are run: with an archive of their own and no text recogniser. */
+  /** How its processes are run. */
   WholeProcess process() {
-    return new WholeProcess(
-        Map.of("RICKYARD_CACHE", work.resolve("cache").toString(), "RICKYARD_OCR", "none"));
+    return new WholeProcess(environment());
+  }
+
+  /** With an archive of their own and no text recogniser. */
+  Map<String, String> environment() {
+    return Map.of("RICKYARD_CACHE", work.resolve("cache").toString(), "RICKYARD_OCR", "none");
+  }
+
+  /** Any command of the program. */
+  List<String> command(String... words) {
+    List<String> command = new ArrayList<>(List.of(launcher.toString()));
+    command.addAll(List.of(words));
+    return command;
   }
 
   /** The command of a morning. */

@@ -16,8 +16,8 @@ import java.util.stream.Stream;
  *
  * <p>{@code WorkersBench OFFICE JDBC-URL SERVER-PID}: an office made by {@link BenchOffice}, a
  * server on this machine that may be pinned to cores ({@code taskset}), user and password in the
- * environment; the program is this process's class path. What else the machine does is told by its
- * load, printed before and after.
+ * environment. The program is the package in {@code target}, by its launcher with its archive of
+ * loaded classes. What else the machine does is told by its load, printed before and after.
  */
 public final class WorkersBench {
   private static final String DAY = "2026-03-16";
@@ -25,15 +25,19 @@ public final class WorkersBench {
   private final Path made;
   private final String url;
   private final String server;
+  private final Unpacked rickyard;
 
-  private WorkersBench(Path made, String url, String server) {
+  private WorkersBench(Path made, String url, String server, Unpacked rickyard) {
     this.made = made;
     this.url = url;
     this.server = server;
+    this.rickyard = rickyard;
   }
 
   public static void main(String[] args) throws IOException, InterruptedException {
-    WorkersBench bench = new WorkersBench(Path.of(args[0]), args[1], args[2]);
+    Path work = Files.createTempDirectory("workers-bench");
+    Unpacked rickyard = Unpacked.of(Path.of("target").toAbsolutePath(), work);
+    WorkersBench bench = new WorkersBench(Path.of(args[0]), args[1], args[2], rickyard);
     double one = bench.documentsPerSecond("0", 1);
     double two = bench.documentsPerSecond("0,1", 2);
     System.out.printf(Locale.ROOT, "ratio %.2f%n", two / one);
@@ -109,14 +113,12 @@ public final class WorkersBench {
     return process.inputReader(StandardCharsets.UTF_8);
   }
 
-  private static Process start(String cores, String... words) throws IOException {
+  private Process start(String cores, String... words) throws IOException {
     List<String> command = new ArrayList<>(List.of("taskset", "-c", cores));
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(List.of("-Xmx1g", "-XX:+UseSerialGC", "-cp"));
-    command.add(System.getProperty("java.class.path"));
-    command.add("rickyard.cli.Rickyard");
-    command.addAll(List.of(words));
-    return new ProcessBuilder(command).redirectErrorStream(true).start();
+    command.addAll(rickyard.command(words));
+    ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+    builder.environment().putAll(rickyard.environment());
+    return builder.start();
   }
 
   private void copy(Path to) throws IOException {
