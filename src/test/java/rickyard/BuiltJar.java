@@ -2,10 +2,13 @@ package rickyard;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,8 +33,8 @@ public final class BuiltJar {
 
   /**
    * What makes a short run cheap and changes no byte of it: the quick compiler, the simple
-   * collector and an archive of loaded classes, made by one run over an empty office. With other
-   * classes than the archive's Java goes on without it.
+   * collector and an archive of loaded classes, made as the launcher makes it, from which the
+   * children start as well. With other classes than the archive's Java goes on without it.
    */
   public static synchronized List<String> quick() {
     Path archive = path().resolveSibling("rickyard-test.jsa");
@@ -39,45 +42,65 @@ public final class BuiltJar {
         new ArrayList<>(
             List.of(
                 "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-Xlog:cds=off"));
-    try {
-      if (!Files.exists(archive)
-          || Files.getLastModifiedTime(archive).compareTo(Files.getLastModifiedTime(path())) < 0) {
+    // Another test process may want it at the same time: it waits, and finds it made.
+    try (FileChannel lock =
+            FileChannel.open(
+                archive.resolveSibling("rickyard-test.lock"),
+                StandardOpenOption.CREATE,
+                StandardOpenOption.WRITE);
+        FileLock held = lock.lock()) {
+      if (held.isValid() && !isNewer(archive, path())) {
         makeArchive(archive, words);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    words.add("-XX:SharedArchiveFile=" + archive);
+    words.addAll(List.of("-XX:SharedArchiveFile=" + archive, "-Drickyard.classes=" + archive));
     return words;
   }
 
+  private static boolean isNewer(Path file, Path than) throws IOException {
+    return Files.exists(file)
+        && Files.getLastModifiedTime(file).compareTo(Files.getLastModifiedTime(than)) >= 0;
+  }
+
   private static void makeArchive(Path archive, List<String> words) throws IOException {
-    Path office = Files.createTempDirectory("rickyard-archive");
-    Files.createDirectories(office.resolve("inbox"));
-    List<String> jvm = new ArrayList<>(words);
-    // Two test processes may make one at a time: each its own, and the last one stays.
-    Path made = archive.resolveSibling("rickyard-test-" + ProcessHandle.current().pid() + ".jsa");
-    jvm.add("-XX:ArchiveClassesAtExit=" + made);
-    run(jvm, List.of("morning", office.toString(), "--as-of", "2026-03-16"));
+    Path folder = Files.createTempDirectory("rickyard-archive");
+    Path made = archive.resolveSibling("rickyard-test-made.jsa");
+    List<String> command = new ArrayList<>(List.of(java()));
+    command.addAll(words);
+    command.addAll(List.of("-XX:ArchiveClassesAtExit=" + made, "-cp", path().toString()));
+    command.addAll(List.of("rickyard.cli.ClassTraining", folder.toString()));
+    Path log = archive.resolveSibling("rickyard-test-archive.txt");
+    Ended ended = ended(builder(command, log).start(), log);
+    if (ended.status() != 0) {
+      throw new IllegalStateException("no archive of classes: " + ended.output());
+    }
     Files.move(made, archive, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    try (Stream<Path> files = Files.walk(office)) {
+    try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
         Files.delete(file);
       }
     }
   }
 
+  private static String java() {
+    return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+  }
+
+  private static ProcessBuilder builder(List<String> command, Path log) {
+    return new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile());
+  }
+
   /** Starts it; what it prints goes to a file. */
   public static Process start(List<String> jvm, List<String> arguments, Path log)
       throws IOException {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    List<String> command = new ArrayList<>(List.of(java()));
     command.addAll(jvm);
     command.add("-jar");
     command.add(path().toString());
     command.addAll(arguments);
-    ProcessBuilder builder =
-        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile());
+    ProcessBuilder builder = builder(command, log);
     if (TestIndex.isOnServer()) {
       builder.environment().putIfAbsent("RICKYARD_LEDGER", TestIndex.url());
     }
@@ -88,7 +111,14 @@ public final class BuiltJar {
   public static Ended run(List<String> jvm, List<String> arguments) throws IOException {
     Path log = Files.createTempFile("rickyard-run", ".txt");
     try {
-      Process process = start(jvm, arguments, log);
+      return ended(start(jvm, arguments, log), log);
+    } finally {
+      Files.deleteIfExists(log);
+    }
+  }
+
+  private static Ended ended(Process process, Path log) throws IOException {
+    try {
       if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
         process.destroyForcibly();
         throw new IllegalStateException("did not end: " + Files.readString(log));
@@ -97,8 +127,6 @@ public final class BuiltJar {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException(e);
-    } finally {
-      Files.deleteIfExists(log);
     }
   }
 

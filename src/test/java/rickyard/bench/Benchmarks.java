@@ -123,7 +123,7 @@ public final class Benchmarks {
               times,
               () -> further(morning(office, "data," + family), morning(office, "data"), pages),
               () -> further(bare(pages, pages.size() + 1), bare(pages, 1), pages),
-              0));
+              3));
     }
   }
 

@@ -37,12 +37,11 @@ final class HostileRun {
   static HostileRun of(HostileInbox inbox, long patienceSeconds) throws IOException {
     Map<String, String> before = inputs(inbox);
     Path log = Files.createTempFile("rickyard-hostile", ".txt");
+    List<String> jvm = new ArrayList<>(BuiltJar.quick());
+    jvm.add("-Xmx512m");
     long start = System.nanoTime();
     Process process =
-        BuiltJar.start(
-            List.of("-Xmx512m"),
-            List.of("morning", inbox.office().toString(), "--as-of", DAY),
-            log);
+        BuiltJar.start(jvm, List.of("morning", inbox.office().toString(), "--as-of", DAY), log);
     boolean ended = waited(process, patienceSeconds);
     HostileRun run =
         new HostileRun(inbox, TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - start));
