@@ -11,8 +11,8 @@ import org.slf4j.Logger;
 
 /**
  * How logging begins: nothing on the console, since a run says what it has to say itself; {@link
- * RunLog} adds the office's log. Said here and not in a file of the log's own language, which takes
- * longer to be read than all else of a morning on which nothing is new. A file named by {@code
+ * RunLog} adds the office's log. Said here and not in a file of the log's own language: to read one
+ * takes a quarter of a morning on which nothing is new. A file named by {@code
  * -Dlogback.configurationFile} goes before.
  */
 @ConfiguratorRank(ConfiguratorRank.CUSTOM_HIGH_PRIORITY)
