@@ -16,6 +16,7 @@ import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
 import org.jspecify.annotations.Nullable;
+import rickyard.core.forage.SharedValues;
 
 /** Turns a result into one compressed document for the database and back; own types only. */
 final class Documents {
@@ -37,10 +38,14 @@ final class Documents {
     return bytes.toByteArray();
   }
 
-  /** The document; empty where it is of another shape than this program's. */
-  static <T> Optional<T> unpack(byte[] bytes, Class<T> type) {
+  /**
+   * The document; empty where it is of another shape than this program's.
+   *
+   * @param shared what other documents hold as well
+   */
+  static <T> Optional<T> unpack(byte[] bytes, Class<T> type, SharedValues shared) {
     try (ObjectInputStream in =
-        new Reader(new InflaterInputStream(new ByteArrayInputStream(bytes)))) {
+        new Reader(new InflaterInputStream(new ByteArrayInputStream(bytes)), shared)) {
       in.setObjectInputFilter(OWN_TYPES);
       return Optional.of(type.cast(in.readObject()));
     } catch (IOException | ClassNotFoundException | ClassCastException e) {
@@ -73,15 +78,18 @@ final class Documents {
   }
 
   private static final class Reader extends ObjectInputStream {
-    Reader(InputStream in) throws IOException {
+    private final SharedValues shared;
+
+    Reader(InputStream in, SharedValues shared) throws IOException {
       super(in);
+      this.shared = shared;
       enableResolveObject(true);
     }
 
     @Override
     protected Object resolveObject(Object object) {
       if (!(object instanceof Maybe maybe)) {
-        return object;
+        return shared.one(object);
       }
       return switch (maybe.kind()) {
         case 'i' ->
@@ -90,7 +98,7 @@ final class Documents {
             maybe.value() instanceof Double number
                 ? OptionalDouble.of(number)
                 : OptionalDouble.empty();
-        default -> Optional.ofNullable(maybe.value());
+        default -> shared.one(Optional.ofNullable(maybe.value()));
       };
     }
   }

@@ -19,6 +19,9 @@ final class FileDatabase extends Database {
     this.pool = pool;
   }
 
+  /** H2 would take 64 MiB for each GiB that the program may use; what is read is read once. */
+  private static final int CACHE_KIB = 16 << 10;
+
   /**
    * Opens it, makes it where there is none, and migrates it.
    *
@@ -36,7 +39,8 @@ final class FileDatabase extends Database {
         "jdbc:h2:file:"
             + folder.resolve("rickyard").toAbsolutePath()
             + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH"
-            + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0";
+            + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE="
+            + CACHE_KIB;
     JdbcConnectionPool pool = JdbcConnectionPool.create(url, "rickyard", "");
     boolean opened = false;
     try {

@@ -3,6 +3,7 @@ package rickyard.ledger;
 import java.io.Serializable;
 import java.util.Optional;
 import org.springframework.jdbc.core.JdbcTemplate;
+import rickyard.core.forage.SharedValues;
 
 /**
  * What was made of the originals, kept so that it is not made twice. Each result is under a seal of
@@ -10,6 +11,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
  */
 public final class Results {
   private final JdbcTemplate jdbc;
+  private final SharedValues shared = new SharedValues();
 
   Results(Database database) {
     this(database.jdbc());
@@ -41,7 +43,7 @@ public final class Results {
         .stream()
         .filter(s -> s.seal().equals(seal(s.document(), sha256, reader)))
         .findFirst()
-        .flatMap(s -> Documents.unpack(s.document(), type));
+        .flatMap(s -> Documents.unpack(s.document(), type, shared));
   }
 
   /** Keeps what a reader made of a document. */
@@ -71,7 +73,7 @@ public final class Results {
         .stream()
         .filter(s -> s.seal().equals(seal(s.document(), identity, name)))
         .findFirst()
-        .flatMap(s -> Documents.unpack(s.document(), type));
+        .flatMap(s -> Documents.unpack(s.document(), type, shared));
   }
 
   /** Keeps the result of a step of a morning. */

@@ -63,12 +63,13 @@ final class AnalysisRows {
     List<AnalysisRow> rows = new ArrayList<>();
     Optional<AccountedAnalysis> analysis =
         Optional.ofNullable(inForce.get(sample.key())).flatMap(InForce::analysis);
+    String sampledOn = sample.sample().sampledOn().map(LocalDate::toString).orElse("");
     for (Reading reading : sample.sample().readings()) {
-      rows.add(reading(sample, where, reading, analysis));
+      rows.add(reading(sample, where, sampledOn, reading, analysis));
     }
     InForce entry = inForce.get(sample.key());
     if (entry != null && !entry.isCombined()) {
-      analysis.ifPresent(a -> derived(a).forEach((c, v) -> rows.add(derived(sample, where, c, v))));
+      analysis.ifPresent(a -> derived(a).forEach((c, v) -> rows.add(derived(sample, where, sampledOn, c, v))));
     }
     return rows;
   }
@@ -96,6 +97,7 @@ final class AnalysisRows {
   private AnalysisRow reading(
       SettledSample sample,
       Places.Where where,
+      String sampledOn,
       Reading reading,
       Optional<AccountedAnalysis> analysis) {
     Optional<Measured> value = reading.value();
@@ -115,7 +117,7 @@ final class AnalysisRows {
             .or(() -> where.report().map(Report::status))
             .map(ReportStatus::code)
             .orElse(""),
-        sample.sample().sampledOn().map(LocalDate::toString).orElse(""),
+        sampledOn,
         reading.analyte().value(),
         reading.raw(),
         reading.rawUnit(),
@@ -176,14 +178,18 @@ final class AnalysisRows {
   }
 
   private AnalysisRow derived(
-      SettledSample sample, Places.Where where, AnalyteCode code, Measured value) {
+      SettledSample sample,
+      Places.Where where,
+      String sampledOn,
+      AnalyteCode code,
+      Measured value) {
     return derivedRow(
         where.file(),
         where.part(),
         lot(sample),
         sample.batch(),
         where.report(),
-        sample.sample().sampledOn().map(LocalDate::toString).orElse(""),
+        sampledOn,
         code,
         value);
   }

@@ -8,19 +8,15 @@ import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.io.OutputStream;
 import java.io.Serializable;
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import rickyard.core.forage.Check;
 import rickyard.core.forage.Report;
 import rickyard.core.forage.Sample;
-import rickyard.core.quantity.Measured;
+import rickyard.core.forage.SharedValues;
 import rickyard.intake.ReadDocument;
 import rickyard.intake.ReadFile;
 
@@ -113,11 +109,12 @@ final class Answers {
    * Reads an answer of a child that may have been taken over.
    *
    * @param most bytes, and places in lists, that it may have
+   * @param shared what earlier answers said as well
    * @throws IOException if it ends too early, is too large, or holds any other type
    */
-  static ReadFile read(InputStream in, long most) throws IOException {
+  static ReadFile read(InputStream in, long most, SharedValues shared) throws IOException {
     try {
-      ObjectInputStream objects = new Reader(in);
+      ObjectInputStream objects = new Reader(in, shared);
       objects.setObjectInputFilter(new Allowed(most));
       int count = objects.readInt();
       List<ReadDocument> documents = new ArrayList<>();
@@ -168,39 +165,23 @@ final class Answers {
 
   /** Reads objects; what is often said, as a relation with its words, is kept once. */
   private static final class Reader extends ObjectInputStream {
-    private static final int MOST_KNOWN = 20_000;
-    private final Map<Object, Object> known = new HashMap<>();
+    private final SharedValues shared;
 
-    Reader(InputStream in) throws IOException {
+    Reader(InputStream in, SharedValues shared) throws IOException {
       super(in);
+      this.shared = shared;
       enableResolveObject(true);
     }
 
     @Override
     protected Object resolveObject(Object object) {
-      if (object instanceof String || object instanceof Check || object instanceof LocalDate) {
-        return once(object);
-      }
       if (!(object instanceof Maybe maybe)) {
-        return object;
+        return shared.one(object);
       }
       if (maybe.number()) {
         return maybe.value() instanceof Integer n ? OptionalInt.of(n) : OptionalInt.empty();
       }
-      Optional<?> optional = Optional.ofNullable(maybe.value());
-      return optional.isEmpty() || maybe.value() instanceof Measured ? optional : once(optional);
-    }
-
-    private Object once(Object object) {
-      Object same = known.get(object);
-      if (same != null) {
-        return same;
-      }
-      if (known.size() >= MOST_KNOWN) {
-        known.clear();
-      }
-      known.put(object, object);
-      return object;
+      return shared.one(Optional.ofNullable(maybe.value()));
     }
   }
 

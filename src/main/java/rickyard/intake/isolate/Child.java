@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
+import rickyard.core.forage.SharedValues;
 import rickyard.intake.ReadDocument;
 import rickyard.intake.ReadFile;
 import rickyard.intake.grid.ReadingProgress;
@@ -27,10 +28,12 @@ final class Child {
   private final DataInputStream in;
   private final DataOutputStream out;
   private final Complaint complaint;
+  private final SharedValues shared;
   private boolean ready;
 
-  private Child(Process process) {
+  private Child(Process process, SharedValues shared) {
     this.process = process;
+    this.shared = shared;
     this.watch = new Watch(process);
     this.in = new DataInputStream(new BufferedInputStream(process.getInputStream()));
     this.out = new DataOutputStream(new BufferedOutputStream(process.getOutputStream()));
@@ -41,12 +44,13 @@ final class Child {
    * Starts a child and tells it what it needs; does not wait until it is ready.
    *
    * @param setup the serialised {@link ChildSetup}
+   * @param shared what its answers may have in common with those of other children
    * @throws ReaderUnavailableException if the system starts no process
    */
-  static Child start(ChildCommand command, byte[] setup) {
+  static Child start(ChildCommand command, byte[] setup, SharedValues shared) {
     Child child;
     try {
-      child = new Child(command.builder().start());
+      child = new Child(command.builder().start(), shared);
     } catch (IOException e) {
       throw new ReaderUnavailableException(String.valueOf(e.getMessage()));
     }
@@ -91,7 +95,7 @@ final class Child {
   private ReadFile answer(byte[] bytes, ProcessLimits limits, ReadingProgress progress)
       throws IOException, ChildFaultException {
     Frames.Answer answer = new Frames.Answer(in, progress);
-    ReadFile file = Answers.read(answer, limits.answer(bytes.length));
+    ReadFile file = Answers.read(answer, limits.answer(bytes.length), shared);
     ReadDocument itself = file.documents().get(0);
     if (!answer.isAtEnd()
         || !itself.part().isEmpty()

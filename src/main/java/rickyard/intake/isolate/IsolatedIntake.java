@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import rickyard.core.forage.SharedValues;
 import rickyard.intake.InboxReader;
 import rickyard.intake.ReadDocument;
 import rickyard.intake.ReadFile;
@@ -29,6 +30,7 @@ public final class IsolatedIntake implements InboxReader, AutoCloseable {
   private final byte[] told;
   private final Pool pool;
   private final Object large = new Object();
+  private final SharedValues shared = new SharedValues();
 
   /**
    * Prepares the reading; starts nothing yet.
@@ -88,7 +90,7 @@ public final class IsolatedIntake implements InboxReader, AutoCloseable {
   }
 
   private Child start(int heapMib) {
-    return Child.start(command.withHeap(heapMib), told);
+    return Child.start(command.withHeap(heapMib), told, shared);
   }
 
   private ReadFile read(Pool children, byte[] bytes, String name) {

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rickyard.core.forage.SharedValues;
 import rickyard.bench.LongTable;
 import rickyard.intake.ReadDocument;
 import rickyard.intake.ReadFile;
@@ -75,7 +76,7 @@ class AnswersHostileInputTest {
     try (Stream<Path> files = Files.list(INBOX)) {
       for (Path file : files.sorted().toList()) {
         ReadFile read = reader.read(Files.readAllBytes(file), file.getFileName().toString());
-        assertEquals(read, Answers.read(in(bytes(read)), MOST), file.toString());
+        assertEquals(read, Answers.read(in(bytes(read)), MOST, new SharedValues()), file.toString());
       }
     }
   }
@@ -91,9 +92,9 @@ class AnswersHostileInputTest {
     byte[] whole = bytes(read);
 
     assertEquals(samples, read.documents().get(0).report().orElseThrow().samples().size());
-    assertEquals(read, Answers.read(in(whole), MOST));
+    assertEquals(read, Answers.read(in(whole), MOST, new SharedValues()));
     byte[] cut = Arrays.copyOf(whole, whole.length - 1);
-    assertThrows(IOException.class, () -> Answers.read(in(cut), MOST));
+    assertThrows(IOException.class, () -> Answers.read(in(cut), MOST, new SharedValues()));
   }
 
   static Stream<Object> foreign() {
@@ -113,7 +114,7 @@ class AnswersHostileInputTest {
   void anythingElseIsNoAnswerAndRunsNothing(Object foreign) throws IOException {
     byte[] bytes = raw(foreign);
 
-    assertThrows(IOException.class, () -> Answers.read(in(bytes), MOST));
+    assertThrows(IOException.class, () -> Answers.read(in(bytes), MOST, new SharedValues()));
     assertTrue(!touched);
   }
 
@@ -122,7 +123,7 @@ class AnswersHostileInputTest {
     byte[] whole = bytes(small());
     for (int length = 0; length < whole.length; length++) {
       byte[] part = Arrays.copyOf(whole, length);
-      assertThrows(IOException.class, () -> Answers.read(in(part), MOST));
+      assertThrows(IOException.class, () -> Answers.read(in(part), MOST, new SharedValues()));
     }
   }
 
@@ -130,14 +131,14 @@ class AnswersHostileInputTest {
   void anAnswerAboveItsLimitIsNoAnswer() throws IOException {
     byte[] whole = bytes(small());
 
-    assertThrows(IOException.class, () -> Answers.read(in(whole), whole.length / 2));
+    assertThrows(IOException.class, () -> Answers.read(in(whole), whole.length / 2, new SharedValues()));
   }
 
   @Test
   void listsThatClaimMoreThanTheLimitAreNotMade() throws IOException {
     byte[] claims = raw(new Object[40_000_000]);
 
-    assertThrows(IOException.class, () -> Answers.read(in(Arrays.copyOf(claims, 60)), MOST));
+    assertThrows(IOException.class, () -> Answers.read(in(Arrays.copyOf(claims, 60)), MOST, new SharedValues()));
   }
 
   @Test
@@ -148,7 +149,7 @@ class AnswersHostileInputTest {
       byte[] changed = whole.clone();
       changed[random.nextInt(changed.length)] = (byte) random.nextInt(256);
       try {
-        Answers.read(in(changed), MOST);
+        Answers.read(in(changed), MOST, new SharedValues());
       } catch (IOException expected) {
         assertTrue(!touched);
       }

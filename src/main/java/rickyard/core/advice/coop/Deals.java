@@ -2,8 +2,10 @@ package rickyard.core.advice.coop;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -27,7 +29,9 @@ final class Deals {
 
   private final CoOpContext context;
   private final LotStandings standings;
-  private final Set<String> forbidden = new HashSet<>();
+
+  /** Lots by eater. */
+  private final Map<String, Set<String>> forbidden = new HashMap<>();
 
   Deals(CoOpContext context, LotStandings standings) {
     this.context = context;
@@ -77,13 +81,13 @@ final class Deals {
   }
 
   private Eater allowed(Eater eater) {
-    SortedSet<String> may = new TreeSet<>(eater.may());
-    may.removeIf(lot -> forbidden.contains(key(eater, lot)));
-    return eater.withMay(may);
-  }
-
-  private static String key(Eater eater, String lot) {
-    return eater.id() + "\u0001" + lot;
+    Set<String> not = forbidden.getOrDefault(eater.id(), Set.of());
+    return not.isEmpty()
+        ? eater
+        : eater.withMay(
+            eater.may().stream()
+                .filter(lot -> !not.contains(lot))
+                .collect(Collectors.toUnmodifiableSet()));
   }
 
   /** Notes what must not be dealt again; whether there was anything. */
@@ -92,11 +96,15 @@ final class Deals {
     for (Eater eater : deal.eaters()) {
       if (!eater.group().isEmpty() && !eater.mixed()) {
         for (String lot : lots(deal.sharing().allotments(), eater)) {
-          any |= isOver(eater, lot) && forbidden.add(key(eater, lot));
+          any |= isOver(eater, lot) && forbid(eater, lot);
         }
       }
     }
     return any;
+  }
+
+  private boolean forbid(Eater eater, String lot) {
+    return forbidden.computeIfAbsent(eater.id(), e -> new HashSet<>()).add(lot);
   }
 
   private static SortedSet<String> lots(Collection<Allotment> allotments, Eater eater) {

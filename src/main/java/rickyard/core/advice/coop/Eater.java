@@ -36,7 +36,7 @@ record Eater(
     String group,
     int rank,
     List<Member> members,
-    SortedSet<String> may,
+    Set<String> may,
     SortedSet<String> now,
     boolean mixed) {
 
@@ -97,7 +97,7 @@ record Eater(
     groups = Collections.unmodifiableSortedSet(new TreeSet<>(groups));
     limited = Collections.unmodifiableSortedSet(new TreeSet<>(limited));
     members = List.copyOf(members);
-    may = Collections.unmodifiableSortedSet(new TreeSet<>(may));
+    may = Set.copyOf(may);
     now = Collections.unmodifiableSortedSet(new TreeSet<>(now));
   }
 
@@ -122,7 +122,7 @@ record Eater(
     return members.stream().map(m -> m.horse().id()).toList();
   }
 
-  Eater withMay(SortedSet<String> lots) {
+  Eater withMay(Set<String> lots) {
     return new Eater(id, groups, limited, group, rank, members, lots, now, mixed);
   }
 

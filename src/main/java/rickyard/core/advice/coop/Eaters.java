@@ -11,6 +11,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +37,7 @@ final class Eaters {
   private final List<String> notes = new ArrayList<>();
 
   /** Lots that clear for the same groups; most horses of a network are alike in this. */
-  private final Map<SortedSet<String>, SortedSet<String>> clearedHay = new HashMap<>();
+  private final Map<SortedSet<String>, Set<String>> clearedHay = new HashMap<>();
 
   /**
    * @param free horses that need not keep to what their people are told
@@ -180,11 +181,12 @@ final class Eaters {
   }
 
   /** Cleared lots in a form that all members can chew; who cannot chew hay keeps what it is fed. */
-  private SortedSet<String> may(
+  private Set<String> may(
       SortedSet<String> groups, SortedSet<String> now, List<Eater.Member> members) {
-    SortedSet<String> lots = new TreeSet<>(clearedHay.computeIfAbsent(groups, this::clearedHay));
+    Set<String> lots = clearedHay.computeIfAbsent(groups, this::clearedHay);
     if (!standings.dietLimited(groups).isEmpty()) {
-      lots.removeIf(lot -> now.contains(lot) ? isOver(members) : !isDietCleared(members, lot));
+      lots =
+          only(lots, lot -> now.contains(lot) ? !isOver(members) : isDietCleared(members, lot));
     }
     List<String> toothless =
         members.stream()
@@ -193,7 +195,7 @@ final class Eaters {
             .map(Horse::id)
             .toList();
     if (!toothless.isEmpty()) {
-      lots.removeIf(lot -> !now.contains(lot) && !isChewable(lot));
+      lots = only(lots, lot -> now.contains(lot) || isChewable(lot));
       notes.add(
           String.join(", ", toothless)
               + ": no other hay is given where it cannot chew its form; bags of chopped forage or"
@@ -202,10 +204,12 @@ final class Eaters {
     return lots;
   }
 
-  private SortedSet<String> clearedHay(SortedSet<String> groups) {
-    SortedSet<String> lots = standings.cleared(context.larder().lots().keySet(), groups);
-    lots.removeIf(lot -> !isHay(lot));
-    return lots;
+  private static Set<String> only(Set<String> lots, Predicate<String> keep) {
+    return lots.stream().filter(keep).collect(Collectors.toUnmodifiableSet());
+  }
+
+  private Set<String> clearedHay(SortedSet<String> groups) {
+    return only(standings.cleared(context.larder().lots().keySet(), groups), this::isHay);
   }
 
   /** Whether the whole diet of a member is over a limit with what it is fed. */

@@ -3,6 +3,7 @@ package rickyard.core.advice.coop;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.nutrition.Foodstuff;
 import rickyard.core.remedy.share.Need;
@@ -189,6 +191,7 @@ final class Retests {
   /** What is short of hay that clears, with one lot cleared for some groups besides. */
   private long shortGrams(Set<String> groups, String lot) {
     List<Need> needs = new ArrayList<>();
+    IdentityHashMap<Set<String>, Set<String>> besides = new IdentityHashMap<>();
     for (Eater eater : eaters) {
       boolean isNew =
           !lot.isEmpty()
@@ -198,15 +201,18 @@ final class Retests {
                   .allMatch(g -> groups.contains(g) || standings.isCleared(lot, List.of(g)));
       Eater then = eater;
       if (isNew) {
-        SortedSet<String> more = new TreeSet<>(eater.may());
-        more.add(lot);
-        then = eater.withMay(more);
+        // Most eaters share one set of thousands of lots: it is copied once for all of them.
+        then = eater.withMay(besides.computeIfAbsent(eater.may(), may -> with(may, lot)));
       }
       needs.add(then.need(context.horizonDays()));
     }
     return Sharer.shortByRank(new ShareProblem(needs, piles)).values().stream()
         .mapToLong(Long::longValue)
         .sum();
+  }
+
+  private static Set<String> with(Set<String> lots, String lot) {
+    return Stream.concat(lots.stream(), Stream.of(lot)).collect(Collectors.toUnmodifiableSet());
   }
 
   private boolean isChewable(Eater eater, String lot) {

@@ -3,6 +3,7 @@ package rickyard.core.remedy.share;
 import static java.util.Objects.requireNonNull;
 
 import java.util.Collections;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -14,7 +15,8 @@ import java.util.TreeSet;
  * @param rank who comes first where there is too little, the most sensitive at the lowest number
  * @param limited whether it needs cleared hay; others move only where they must
  * @param grams dry matter until the horizon, at least 0
- * @param may lots that it may be given
+ * @param may lots that it may be given; needs that may be given the same share one set, since a
+ *     network has thousands of lots
  * @param now lots that it is fed as things stand
  */
 public record Need(
@@ -23,13 +25,13 @@ public record Need(
     int rank,
     boolean limited,
     long grams,
-    SortedSet<String> may,
+    Set<String> may,
     SortedSet<String> now) {
 
   public Need {
     requireNonNull(id, "id");
     requireNonNull(client, "client");
-    may = Collections.unmodifiableSortedSet(new TreeSet<>(may));
+    may = Set.copyOf(may);
     now = Collections.unmodifiableSortedSet(new TreeSet<>(now));
     if (grams < 0) {
       throw new IllegalArgumentException("a need must be >= 0 g, was " + grams);
@@ -37,7 +39,7 @@ public record Need(
   }
 
   /** The same need with other lots that it may be given. */
-  public Need withMay(SortedSet<String> lots) {
+  public Need withMay(Set<String> lots) {
     return new Need(id, client, rank, limited, grams, lots, now);
   }
 }

@@ -6,12 +6,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
+import java.util.Set;
 
 /** Gathers needs into classes, in the order of the problem. */
 final class NeedClasses {
   private final List<Pile> piles;
-  private final Map<SortedSet<String>, BitSet> openByLots = new HashMap<>();
+  private final Map<Set<String>, BitSet> openByLots = new HashMap<>();
   private final Map<String, List<Integer>> ownByClient = new HashMap<>();
 
   private record Key(int rank, boolean limited, BitSet open, BitSet own, BitSet now) {}
@@ -57,7 +57,7 @@ final class NeedClasses {
     return new Key(need.rank(), need.limited(), open, own, now);
   }
 
-  private BitSet open(SortedSet<String> lots) {
+  private BitSet open(Set<String> lots) {
     BitSet open = new BitSet();
     for (int i = 0; i < piles.size(); i++) {
       open.set(i, piles.get(i).client().isEmpty() && lots.contains(piles.get(i).lot()));

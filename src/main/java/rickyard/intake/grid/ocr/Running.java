@@ -31,9 +31,11 @@ final class Running {
     Process process = start(command);
     try {
       CompletableFuture<byte[]> answer =
-          CompletableFuture.supplyAsync(() -> read(process.getInputStream(), most));
+          CompletableFuture.supplyAsync(
+              () -> read(process.getInputStream(), most), Running::beside);
       CompletableFuture<Void> fed =
-          CompletableFuture.runAsync(() -> feed(process.getOutputStream(), input));
+          CompletableFuture.runAsync(
+              () -> feed(process.getOutputStream(), input), Running::beside);
       byte[] said = answer.get(time.toMillis(), TimeUnit.MILLISECONDS);
       fed.get(time.toMillis(), TimeUnit.MILLISECONDS);
       boolean ended = process.waitFor(time.toMillis(), TimeUnit.MILLISECONDS);
@@ -50,6 +52,16 @@ final class Running {
       process.descendants().forEach(ProcessHandle::destroyForcibly);
       process.destroyForcibly();
     }
+  }
+
+  /**
+   * Feeding and reading wait for each other, so each has a thread; the common pool of a small
+   * machine has one.
+   */
+  private static void beside(Runnable task) {
+    Thread thread = new Thread(task, "recogniser");
+    thread.setDaemon(true);
+    thread.start();
   }
 
   private static Process start(List<String> command) {
