@@ -45,9 +45,8 @@ public final class Journal {
   public void write(JournalEntry entry) {
     try {
       String past = past(digests().headMap(entry.number()));
-      String object = JSON.writeValueAsString(entry);
-      String chained = object.substring(0, object.length() - 1) + "," + property(past) + "}";
-      keep(file(entry.number()), SealedJson.seal(chained));
+      byte[] object = JSON.writeValueAsString(entry).getBytes(StandardCharsets.UTF_8);
+      keep(file(entry.number()), SealedJson.seal(object, "," + property(past)));
     } catch (JacksonException e) {
       throw new LedgerException("A journal entry cannot be written: " + e.getMessage(), e);
     }

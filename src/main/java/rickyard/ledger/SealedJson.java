@@ -1,7 +1,9 @@
 package rickyard.ledger;
 
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,9 +16,23 @@ final class SealedJson {
 
   /** Adds the seal to an object with at least one property. */
   static byte[] seal(String object) {
-    String open = object.substring(0, object.length() - 1);
-    String digest = Originals.sha256(open.getBytes(StandardCharsets.UTF_8));
-    return (open + ",\"sha256\":\"" + digest + "\"}").getBytes(StandardCharsets.UTF_8);
+    return seal(object.getBytes(StandardCharsets.UTF_8), "");
+  }
+
+  /**
+   * The same with further properties, each behind a comma; a season's object is large and is not
+   * copied for them.
+   */
+  static byte[] seal(byte[] object, String further) {
+    byte[] more = further.getBytes(StandardCharsets.UTF_8);
+    int open = object.length - 1 + more.length;
+    byte[] sealed = Arrays.copyOf(object, open + END_LENGTH);
+    System.arraycopy(more, 0, sealed, object.length - 1, more.length);
+    MessageDigest digest = Originals.digest();
+    digest.update(sealed, 0, open);
+    String end = ",\"sha256\":\"" + HexFormat.of().formatHex(digest.digest()) + "\"}";
+    System.arraycopy(end.getBytes(StandardCharsets.UTF_8), 0, sealed, open, END_LENGTH);
+    return sealed;
   }
 
   /** Whether there is a seal at the end, true or not. */

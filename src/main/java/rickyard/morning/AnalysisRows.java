@@ -15,6 +15,7 @@ import rickyard.core.forage.Report;
 import rickyard.core.forage.ReportStatus;
 import rickyard.core.forage.SampleKey;
 import rickyard.core.forage.SettledSample;
+import rickyard.core.forage.SharedValues;
 import rickyard.core.forage.Standing;
 import rickyard.core.quantity.Evidence;
 import rickyard.core.quantity.Measured;
@@ -28,6 +29,7 @@ import rickyard.report.view.AnalysisRow;
 final class AnalysisRows {
   private final SettledMorning morning;
   private final Places places;
+  private final SharedValues shared = new SharedValues();
   private final Map<SampleKey, InForce> inForce = new HashMap<>();
 
   AnalysisRows(SettledMorning morning, Places places) {
@@ -69,7 +71,8 @@ final class AnalysisRows {
     }
     InForce entry = inForce.get(sample.key());
     if (entry != null && !entry.isCombined()) {
-      analysis.ifPresent(a -> derived(a).forEach((c, v) -> rows.add(derived(sample, where, sampledOn, c, v))));
+      analysis.ifPresent(
+          a -> derived(a).forEach((c, v) -> rows.add(derived(sample, where, sampledOn, c, v))));
     }
     return rows;
   }
@@ -124,10 +127,10 @@ final class AnalysisRows {
         reading.rawBasis(),
         value.map(v -> v.basis().code()).orElse(""),
         value.map(v -> v.unit().code()).orElse(""),
-        value.map(Measured::best).orElse(null),
-        value.map(Measured::low).orElse(null),
-        value.map(Measured::high).filter(Double::isFinite).orElse(null),
-        u(reading, value, analysis),
+        shared.number(value.map(Measured::best).orElse(null)),
+        shared.number(value.map(Measured::low).orElse(null)),
+        shared.number(value.map(Measured::high).filter(Double::isFinite).orElse(null)),
+        shared.number(u(reading, value, analysis)),
         value.map(v -> v.evidence().origin()).orElse("reported"),
         reading.method().code(),
         state(sample, reading),

@@ -13,6 +13,7 @@ import rickyard.core.forage.InForce;
 import rickyard.core.forage.Lot;
 import rickyard.core.forage.Report;
 import rickyard.core.forage.SettledSample;
+import rickyard.core.forage.SharedValues;
 import rickyard.core.judgement.Caution;
 import rickyard.core.judgement.ErrorAccount;
 import rickyard.core.judgement.LotNotes;
@@ -37,6 +38,7 @@ final class LotRows {
   private final SettledMorning morning;
   private final Judged judged;
   private final Places places;
+  private final SharedValues shared = new SharedValues();
 
   LotRows(Inputs inputs, SettledMorning morning, Judged judged, Places places) {
     this.office = inputs.registers().office();
@@ -160,7 +162,7 @@ final class LotRows {
         .flatMap(Places.Where::report);
   }
 
-  private static VerdictRow verdict(String lot, Verdict verdict) {
+  private VerdictRow verdict(String lot, Verdict verdict) {
     Optional<Measured> value = verdict.value();
     return new VerdictRow(
         lot,
@@ -169,16 +171,16 @@ final class LotRows {
         verdict.limit().quantity(),
         verdict.limit().value(),
         verdict.limit().unit().text(),
-        value.map(Measured::best).orElse(null),
-        value.map(Measured::low).orElse(null),
-        value.map(Measured::high).filter(Double::isFinite).orElse(null),
-        value.map(Measured::u).orElse(null),
-        boxed(verdict.pOver()),
+        shared.number(value.map(Measured::best).orElse(null)),
+        shared.number(value.map(Measured::low).orElse(null)),
+        shared.number(value.map(Measured::high).filter(Double::isFinite).orElse(null)),
+        shared.number(value.map(Measured::u).orElse(null)),
+        shared.number(boxed(verdict.pOver())),
         verdict.word().code(),
         verdict.settle().isEmpty() || verdict.reason().contains(verdict.settle())
             ? verdict.reason()
             : verdict.reason() + "; " + verdict.settle(),
-        boxed(verdict.limit().risk()),
+        shared.number(boxed(verdict.limit().risk())),
         verdict.limit().severity().code());
   }
 }

@@ -106,7 +106,7 @@ public final class Outputs {
       files.put("summary.xlsx", out -> SummaryBook.write(shown, out));
     }
     if (families.contains(PAGE)) {
-      files.put("summary.html", out -> out.write(SummaryPage.bytes(shown, coOp, Cautions.all())));
+      files.put("summary.html", out -> SummaryPage.write(shown, coOp, Cautions.all(), out));
     }
     files.putAll(PaperOutputs.files(shown, coOp, paper, families));
     return Collections.unmodifiableSortedMap(files);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import rickyard.core.quantity.Measured;
 
 /**
@@ -13,7 +14,7 @@ import rickyard.core.quantity.Measured;
  * bound. Several threads may ask at once.
  */
 public final class SharedValues {
-  private static final int MOST = 50_000;
+  private static final int MOST = 20_000;
 
   /** Longer texts, hashes among them, are seldom met twice. */
   private static final int LONGEST = 60;
@@ -23,6 +24,11 @@ public final class SharedValues {
   /** The value itself, or an equal one that was given before; only values that never change. */
   public Object one(Object value) {
     return isOften(value) ? kept(value) : value;
+  }
+
+  /** The same for the numbers of rows: most figures of a table were printed before. */
+  public @Nullable Double number(@Nullable Double value) {
+    return value == null ? null : (Double) kept(value);
   }
 
   private static boolean isOften(Object value) {

@@ -2,6 +2,8 @@ package rickyard.report.page;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import org.thymeleaf.TemplateEngine;
 import org.thymeleaf.context.Context;
+import org.thymeleaf.exceptions.TemplateEngineException;
 import org.thymeleaf.standard.StandardDialect;
 import org.thymeleaf.standard.expression.OGNLVariableExpressionEvaluator;
 import org.thymeleaf.templatemode.TemplateMode;
@@ -27,13 +30,13 @@ public final class SummaryPage {
 
   private SummaryPage() {}
 
-  /** The page's bytes, UTF-8, of a morning that shared nothing out. */
-  public static byte[] bytes(MorningView view, List<String> cautions) {
-    return bytes(view, CoOpView.none(), cautions);
-  }
-
-  /** The page's bytes, UTF-8. */
-  public static byte[] bytes(MorningView view, CoOpView coOp, List<String> cautions) {
+  /**
+   * Writes the page, UTF-8, as it is made: the page of a season is long.
+   *
+   * @throws IOException if the stream does not take it
+   */
+  public static void write(MorningView view, CoOpView coOp, List<String> cautions, OutputStream out)
+      throws IOException {
     String style = resource("summary.css");
     String script = resource("summary.js");
     Context context = new Context(Locale.ROOT);
@@ -42,7 +45,21 @@ public final class SummaryPage {
     context.setVariable("style", style);
     context.setVariable("script", script);
     context.setVariable("policy", policy(style, script));
-    return ENGINE.process("summary/page", context).getBytes(StandardCharsets.UTF_8);
+    try {
+      ENGINE.process("summary/page", context, new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    } catch (TemplateEngineException e) {
+      throw unwritten(e);
+    }
+  }
+
+  /** What the stream said, where it was the stream and not the template. */
+  private static IOException unwritten(TemplateEngineException failed) {
+    for (Throwable cause = failed; cause != null; cause = cause.getCause()) {
+      if (cause instanceof IOException unwritten) {
+        return unwritten;
+      }
+    }
+    throw failed;
   }
 
   private static String policy(String style, String script) {

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import rickyard.core.forage.SharedValues;
 import rickyard.bench.LongTable;
+import rickyard.core.forage.SharedValues;
 import rickyard.intake.ReadDocument;
 import rickyard.intake.ReadFile;
 import rickyard.intake.grid.ReadLimits;
@@ -76,7 +76,8 @@ class AnswersHostileInputTest {
     try (Stream<Path> files = Files.list(INBOX)) {
       for (Path file : files.sorted().toList()) {
         ReadFile read = reader.read(Files.readAllBytes(file), file.getFileName().toString());
-        assertEquals(read, Answers.read(in(bytes(read)), MOST, new SharedValues()), file.toString());
+        assertEquals(
+            read, Answers.read(in(bytes(read)), MOST, new SharedValues()), file.toString());
       }
     }
   }
@@ -131,14 +132,17 @@ class AnswersHostileInputTest {
   void anAnswerAboveItsLimitIsNoAnswer() throws IOException {
     byte[] whole = bytes(small());
 
-    assertThrows(IOException.class, () -> Answers.read(in(whole), whole.length / 2, new SharedValues()));
+    assertThrows(
+        IOException.class, () -> Answers.read(in(whole), whole.length / 2, new SharedValues()));
   }
 
   @Test
   void listsThatClaimMoreThanTheLimitAreNotMade() throws IOException {
     byte[] claims = raw(new Object[40_000_000]);
 
-    assertThrows(IOException.class, () -> Answers.read(in(Arrays.copyOf(claims, 60)), MOST, new SharedValues()));
+    assertThrows(
+        IOException.class,
+        () -> Answers.read(in(Arrays.copyOf(claims, 60)), MOST, new SharedValues()));
   }
 
   @Test

@@ -185,8 +185,7 @@ final class Eaters {
       SortedSet<String> groups, SortedSet<String> now, List<Eater.Member> members) {
     Set<String> lots = clearedHay.computeIfAbsent(groups, this::clearedHay);
     if (!standings.dietLimited(groups).isEmpty()) {
-      lots =
-          only(lots, lot -> now.contains(lot) ? !isOver(members) : isDietCleared(members, lot));
+      lots = only(lots, lot -> now.contains(lot) ? !isOver(members) : isDietCleared(members, lot));
     }
     List<String> toothless =
         members.stream()

@@ -34,8 +34,7 @@ final class Running {
           CompletableFuture.supplyAsync(
               () -> read(process.getInputStream(), most), Running::beside);
       CompletableFuture<Void> fed =
-          CompletableFuture.runAsync(
-              () -> feed(process.getOutputStream(), input), Running::beside);
+          CompletableFuture.runAsync(() -> feed(process.getOutputStream(), input), Running::beside);
       byte[] said = answer.get(time.toMillis(), TimeUnit.MILLISECONDS);
       fed.get(time.toMillis(), TimeUnit.MILLISECONDS);
       boolean ended = process.waitFor(time.toMillis(), TimeUnit.MILLISECONDS);

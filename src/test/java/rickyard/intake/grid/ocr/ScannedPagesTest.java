@@ -20,6 +20,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ForkJoinPool;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -229,6 +231,30 @@ class ScannedPagesTest {
               }
             });
     assertEquals("ocr-failed", code);
+  }
+
+  /** On a small machine the common pool has one thread, and newer Java always uses it. */
+  @Test
+  void feedingAndReadingWaitForNoThreadOfOthers() throws Exception {
+    byte[] much = new byte[1 << 20];
+    CountDownLatch over = new CountDownLatch(1);
+    for (int i = 0; i < ForkJoinPool.getCommonPoolParallelism(); i++) {
+      ForkJoinPool.commonPool()
+          .execute(
+              () -> {
+                try {
+                  over.await();
+                } catch (InterruptedException e) {
+                  Thread.currentThread().interrupt();
+                }
+              });
+    }
+    try {
+      String said = Running.of(List.of("cat"), Optional.of(much), Duration.ofSeconds(20), 2 << 20);
+      assertEquals(much.length, said.length());
+    } finally {
+      over.countDown();
+    }
   }
 
   @Test
