@@ -9,7 +9,7 @@ if not defined RICKYARD_CACHE set "RICKYARD_CACHE=%LOCALAPPDATA%\rickyard"
 set "ARCHIVE=%RICKYARD_CACHE%\classes-@project.version@.jsa"
 set "OPTIONS=-XX:+UseSerialGC -XX:MaxNewSize=64m -XX:MinHeapFreeRatio=20 -XX:TieredStopAtLevel=1 -XX:-UsePerfData %RICKYARD_JAVA_OPTS%"
 if exist "%ARCHIVE%" (
-  "%JAVA%" %OPTIONS% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr "-XX:SharedArchiveFile=%ARCHIVE%" "-Drickyard.classes=%ARCHIVE%" -jar "%JAR%" %*
+  "%JAVA%" %OPTIONS% -Xshare:auto -Xlog:disable "-Xlog:all=error,cds*=off:stderr" "-XX:SharedArchiveFile=%ARCHIVE%" "-Drickyard.classes=%ARCHIVE%" -jar "%JAR%" %*
   exit /b %ERRORLEVEL%
 )
 "%JAVA%" %OPTIONS% -jar "%JAR%" %*

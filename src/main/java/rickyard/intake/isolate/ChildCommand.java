@@ -93,7 +93,7 @@ record ChildCommand(Path program, String classPath, int heapMib) {
                 words.addAll(
                     List.of(
                         "-Xlog:disable",
-                        "-Xlog:all=error:stderr",
+                        "-Xlog:all=error,cds*=off:stderr",
                         "-XX:SharedArchiveFile=" + archive)));
     words.addAll(
         List.of(
