@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.openqa.selenium.By;
@@ -22,6 +24,7 @@ import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.FluentWait;
 
 /**
  * A headless Chromium without a network: every name resolves to nothing and the proxy is a closed
@@ -98,6 +101,37 @@ final class Chromium implements AutoCloseable {
 
   WebElement one(String selector) {
     return driver.findElement(By.cssSelector(selector));
+  }
+
+  /**
+   * Presses what can be seen. Entries out of sight are laid out when the page is scrolled to them,
+   * so what is pressed may still move after the scroll: it is brought to the middle and pressed
+   * when it has come to rest.
+   */
+  void click(WebElement element) {
+    AtomicReference<String> before = new AtomicReference<>("");
+    new FluentWait<>(driver)
+        .withTimeout(Duration.ofSeconds(10))
+        .pollingEvery(Duration.ofMillis(100))
+        .withMessage("it rests and nothing lies over it")
+        .until(
+            d -> {
+              String place = middled(element);
+              return !place.isEmpty() && place.equals(before.getAndSet(place));
+            });
+    element.click();
+  }
+
+  /** Where it lies once it was scrolled to the middle; empty if a click would meet another. */
+  private String middled(WebElement element) {
+    return String.valueOf(
+        ask(
+            "const e = arguments[0];"
+                + " e.scrollIntoView({block: 'center', behavior: 'instant'});"
+                + " const r = e.getBoundingClientRect();"
+                + " const x = r.left + r.width / 2, y = r.top + r.height / 2;"
+                + " return e.contains(document.elementFromPoint(x, y)) ? x + ' ' + y : ''",
+            element));
   }
 
   List<WebElement> all(String selector) {

@@ -246,7 +246,7 @@ class PageInBrowser {
                 + ".map(c => c.dataset.adviser))).filter(a => a !== '')");
     assertTrue(advisers.size() > 1, advisers.toString());
     new Select(browser.one("#only")).selectByValue("Calls of " + advisers.get(0));
-    browser.one("#print-calls").click();
+    browser.click(browser.one("#print-calls"));
 
     String printed = browser.one("body").getDomAttribute("data-printed");
     assertTrue(printed.contains("calls-alone"), printed);

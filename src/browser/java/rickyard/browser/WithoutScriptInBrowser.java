@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 
 /**
@@ -26,7 +27,7 @@ class WithoutScriptInBrowser {
       assertFalse(browser.one("#find").isDisplayed());
       assertFalse(browser.one("#told-rows").isDisplayed());
       WebElement horse = browser.one("details[data-entry=horse]");
-      horse.findElement(org.openqa.selenium.By.tagName("summary")).click();
+      browser.click(horse.findElement(By.tagName("summary")));
       assertEquals("true", horse.getDomProperty("open"));
       browser.quiet();
     }
