@@ -1,9 +1,7 @@
 package rickyard.core.forage;
 
 import java.time.LocalDate;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import rickyard.core.quantity.Measured;
 
@@ -14,21 +12,19 @@ import rickyard.core.quantity.Measured;
  * bound. Several threads may ask at once.
  */
 public final class SharedValues {
-  private static final int MOST = 20_000;
-
   /** Longer texts, hashes among them, are seldom met twice. */
   private static final int LONGEST = 60;
 
-  private final Map<Object, Object> known = new ConcurrentHashMap<>();
+  private final Remembered<Object, Object> known = Remembered.same();
 
   /** The value itself, or an equal one that was given before; only values that never change. */
   public Object one(Object value) {
-    return isOften(value) ? kept(value) : value;
+    return isOften(value) ? known.of(value) : value;
   }
 
   /** The same for the numbers of rows: most figures of a table were printed before. */
   public @Nullable Double number(@Nullable Double value) {
-    return value == null ? null : (Double) kept(value);
+    return value == null ? null : (Double) known.of(value);
   }
 
   private static boolean isOften(Object value) {
@@ -44,17 +40,5 @@ public final class SharedValues {
         || value instanceof Layout
         || value instanceof Check
         || value instanceof LocalDate;
-  }
-
-  private Object kept(Object value) {
-    Object same = known.get(value);
-    if (same != null) {
-      return same;
-    }
-    if (known.size() >= MOST) {
-      known.clear();
-    }
-    Object before = known.putIfAbsent(value, value);
-    return before == null ? value : before;
   }
 }

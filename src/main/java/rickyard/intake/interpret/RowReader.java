@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import rickyard.core.forage.Remembered;
 import rickyard.core.quantity.Place;
 import rickyard.core.quantity.Unit;
-import rickyard.intake.grid.Repeated;
 import rickyard.intake.interpret.Figure.Form;
 import rickyard.intake.interpret.Finding.Said;
 
@@ -24,8 +24,8 @@ final class RowReader {
   private final Methods methods;
   private final Samples samples;
   private final Front front;
-  private final Repeated<List<Said<Unit>>> sameUnits = new Repeated<>();
-  private final Repeated<List<Said<String>>> sameBases = new Repeated<>();
+  private final Remembered<List<Said<Unit>>, List<Said<Unit>>> sameUnits = Remembered.same();
+  private final Remembered<List<Said<String>>, List<Said<String>>> sameBases = Remembered.same();
 
   RowReader(String document, Statements statements, Methods methods, Samples samples, Front front) {
     this.front = front;

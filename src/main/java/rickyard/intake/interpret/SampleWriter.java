@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import rickyard.core.forage.AnalyteCode;
 import rickyard.core.forage.Check;
 import rickyard.core.forage.Doubt;
+import rickyard.core.forage.Remembered;
 import rickyard.core.forage.Sample;
 import rickyard.core.quantity.Measured;
 import rickyard.intake.check.Checked;
@@ -19,7 +20,6 @@ import rickyard.intake.check.Decisive;
 import rickyard.intake.check.Figures;
 import rickyard.intake.check.Print;
 import rickyard.intake.check.SampleChecks;
-import rickyard.intake.grid.Repeated;
 
 /**
  * Turns a draft into a sample: one figure for each analyte, open names settled, relations tried.
@@ -39,8 +39,8 @@ final class SampleWriter {
   private final Dates.Order order;
   private final PageHints hints;
   private final boolean scanned;
-  private final Repeated<Check> checks = new Repeated<>();
-  private final Repeated<Optional<LocalDate>> days = new Repeated<>();
+  private final Remembered<Check, Check> checks = Remembered.same();
+  private final Remembered<Optional<LocalDate>, Optional<LocalDate>> days = Remembered.same();
   private final List<Untaken> untaken = new ArrayList<>();
 
   /**

@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import rickyard.core.forage.Remembered;
 import rickyard.intake.grid.ReadLimits;
-import rickyard.intake.grid.Repeated;
 import rickyard.intake.grid.UnreadableException;
 
 /**
@@ -77,7 +77,7 @@ record Records(List<List<String>> fields, boolean doubtful) {
             .setIgnoreSurroundingSpaces(true)
             .get();
     List<List<String>> records = new ArrayList<>();
-    Repeated<String> texts = new Repeated<>();
+    Remembered<String, String> texts = Remembered.same();
     try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
       for (CSVRecord each : parser) {
         counter.add(each.size());
