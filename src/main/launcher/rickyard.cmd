@@ -18,7 +18,8 @@ if not "%1"=="morning" if not "%1"=="demo" exit /b %STATUS%
 set "MADE=%RICKYARD_CACHE%\making-%RANDOM%"
 mkdir "%MADE%" >nul 2>nul
 set "RICKYARD_OCR=none"
-"%JAVA%" %OPTIONS% "-XX:ArchiveClassesAtExit=%MADE%\classes.jsa" -Xlog:disable -cp "%JAR%" rickyard.cli.ClassTraining "%MADE%" >nul 2>nul
+"%JAVA%" %OPTIONS% "-XX:DumpLoadedClassList=%MADE%\classes" -Xlog:disable -cp "%JAR%" rickyard.cli.ClassTraining "%MADE%" >nul 2>nul
+if exist "%MADE%\classes" "%JAVA%" %OPTIONS% -Xshare:dump "-XX:SharedClassListFile=%MADE%\classes" "-XX:SharedArchiveFile=%MADE%\classes.jsa" -Xlog:disable -cp "%JAR%" >nul 2>nul
 if exist "%MADE%\classes.jsa" move /y "%MADE%\classes.jsa" "%ARCHIVE%" >nul
 rmdir /s /q "%MADE%" >nul 2>nul
 exit /b %STATUS%
