@@ -100,6 +100,7 @@ class LauncherIT {
     BuiltJar.Ended first = morning(folder.resolve("first"), cache);
 
     assertEquals(0, first.status(), first.output());
+    assertFalse(first.output().contains("WARNING"), first.output());
     List<String> made = names(cache);
     assertEquals(1, made.size(), made.toString());
     assertTrue(made.get(0).matches("classes-[0-9.]+(-SNAPSHOT)?-[0-9]+\\.jsa"), made.toString());

@@ -53,8 +53,6 @@ public final class Rickyard implements Runnable {
   private Rickyard() {}
 
   public static void main(String[] args) {
-    // Newer Java warns on the terminal of what a library does; a person can do nothing about it.
-    System.setProperty("sun.misc.unsafe.memory.access", "allow");
     System.exit(run(List.of(args)));
   }
 
