@@ -13,8 +13,8 @@ import rickyard.tables.DictionaryTables;
 
 /**
  * Does once whatever a morning may do, so that Java can keep the classes in an archive: the demo
- * with all its outputs, and its reports read in this process too. The launchers start it; it is no
- * command.
+ * with all its outputs, a morning on which nothing is new, and reports read in this process too.
+ * The launchers start it; it is no command.
  */
 public final class ClassTraining {
   private ClassTraining() {}
@@ -26,19 +26,26 @@ public final class ClassTraining {
    */
   public static void main(String[] args) throws IOException {
     Path folder = Path.of(args[0]);
-    List<String> demo = List.of("demo", "--out", folder.toString());
-    int status = Rickyard.run(demo);
+    Path office = folder.resolve("office");
+    int status = Rickyard.run(List.of("demo", "--out", folder.toString()));
     if (status == Rickyard.DONE) {
-      status = Rickyard.run(demo);
+      String day = only(office.resolve("mornings")).getFileName().toString();
+      status = Rickyard.run(List.of("morning", office.toString(), "--as-of", day));
       ChildSetup setup =
           new ChildSetup(DictionaryTables.load(Optional.empty()), ReadLimits.DEFAULT);
-      Rehearsal.read(setup, inbox(folder));
+      Rehearsal.read(setup, inbox(office));
     }
     System.exit(status);
   }
 
-  private static List<Path> inbox(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder.resolve("office").resolve("inbox"))) {
+  private static Path only(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.findFirst().orElseThrow();
+    }
+  }
+
+  private static List<Path> inbox(Path office) throws IOException {
+    try (Stream<Path> files = Files.list(office.resolve("inbox"))) {
       return files.sorted().toList();
     }
   }
