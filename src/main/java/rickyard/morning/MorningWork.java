@@ -1,7 +1,6 @@
 package rickyard.morning;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -230,28 +229,32 @@ final class MorningWork implements PartReading {
   private FilesInHand filesInHand() {
     List<ArrivalRow> rows = ledger.mornings().arrivals(number);
     SortedMap<String, FilesInHand.FirstSeen> first = new TreeMap<>();
-    Map<String, ReadFile> read = new HashMap<>();
     for (Mornings.Seen seen : ledger.mornings().seenBefore(number)) {
       first.putIfAbsent(seen.sha256(), new FilesInHand.FirstSeen(seen.path(), seen.on(), true));
-      take(seen.sha256(), read);
     }
     for (ArrivalRow row : rows) {
       if (row.problemCode().isEmpty()) {
         first.putIfAbsent(
             row.sha256(), new FilesInHand.FirstSeen(row.path(), inputs.asOf(), false));
-        take(row.sha256(), read);
       }
     }
-    return new FilesInHand(rows, first, new TreeMap<>(read), inputs.asOf());
+    return new FilesInHand(rows, first, read(List.copyOf(first.keySet())), inputs.asOf());
   }
 
-  private void take(String sha256, Map<String, ReadFile> read) {
-    read.computeIfAbsent(
-        sha256,
-        hash ->
-            Optional.ofNullable(readNow.remove(hash))
-                .or(() -> ledger.results().reading(hash, reader, ReadFile.class))
-                .orElseGet(() -> readAgain(hash)));
+  /** What documents say. A season has thousands: they are fetched and unpacked side by side. */
+  private SortedMap<String, ReadFile> read(List<String> hashes) {
+    List<Optional<ReadFile>> kept =
+        Hands.map(
+            hashes,
+            hash ->
+                Optional.ofNullable(readNow.remove(hash))
+                    .or(() -> ledger.results().reading(hash, reader, ReadFile.class)));
+    SortedMap<String, ReadFile> read = new TreeMap<>();
+    for (int i = 0; i < hashes.size(); i++) {
+      String hash = hashes.get(i);
+      read.put(hash, kept.get(i).orElseGet(() -> readAgain(hash)));
+    }
+    return read;
   }
 
   /** A reader that is new to a document reads the kept original again. */

@@ -17,7 +17,8 @@ import java.util.stream.Stream;
  * <p>{@code WorkersBench OFFICE JDBC-URL SERVER-PID}: an office made by {@link BenchOffice}, a
  * server on this machine that may be pinned to cores ({@code taskset}), user and password in the
  * environment. The program is the package in {@code target}, by its launcher with its archive of
- * loaded classes. What else the machine does is told by its load, printed before and after.
+ * loaded classes. What else the machine does is told by its load, printed before and after, and by
+ * what its two cores can do at once: {@link TwoCores}.
  */
 public final class WorkersBench {
   private static final String DAY = "2026-03-16";
@@ -38,9 +39,15 @@ public final class WorkersBench {
     Path work = Files.createTempDirectory("workers-bench");
     Unpacked rickyard = Unpacked.of(Path.of("target").toAbsolutePath(), work);
     WorkersBench bench = new WorkersBench(Path.of(args[0]), args[1], args[2], rickyard);
+    double before = TwoCores.scaling();
     double one = bench.documentsPerSecond("0", 1);
     double two = bench.documentsPerSecond("0,1", 2);
-    System.out.printf(Locale.ROOT, "ratio %.2f%n", two / one);
+    System.out.printf(
+        Locale.ROOT,
+        "ratio %.2f; two cores compute %.2f and %.2f times as much as one, before and after%n",
+        two / one,
+        before,
+        TwoCores.scaling());
   }
 
   private double documentsPerSecond(String cores, int workers)
