@@ -6,7 +6,8 @@ import java.util.function.Function;
 
 /**
  * What was made of a value that was met before. It forgets all when it is full: values that are
- * never the same again must not fill it. Several threads may ask at once; all get the same answer.
+ * never the same again must not fill it. Several threads may ask at once; all get the same answer
+ * until it forgets.
  */
 public final class Remembered<K, V> {
   private static final int MOST = 20_000;
